@@ -24,6 +24,7 @@ const notForTheApp = [
   'places',
   'problems',
   'remedies',
+  'rolloutAnswers',
   'rolloutPapers',
   'rolloutReport',
   'severities',

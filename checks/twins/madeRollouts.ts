@@ -45,12 +45,25 @@ export function madeRollout(seed: number, kind: RolloutKind): RolloutProblem {
     jobs: list(jobs, (at) => madeJob(dice, at, horizon_days, goods, areas, kind.trouble_fraction)),
     crews: list(crews, (at) => madeCrew(dice, at, horizon_days, places, stores.length, travels.length, pools, kind)),
     goods: list(goods, (at) => ({ partId: `G${at}` })),
-    pools: list(pools, (at) => ({ carrierId: `V${at}`, carriers_count: 1 + dice.next(2) })),
+    pools: list(pools, (at) => ({
+      ...{ carrierId: `V${at}`, carriers_count: 1 + dice.next(2) },
+      away: madeAway(seed + at, horizon_days, kind.trouble_fraction),
+    })),
     areaIds: list(areas, (at) => `A${at}`),
     learning_fraction: pick(dice, [1, 1, 0.9]),
     riverEnds_h: pick(dice, [5, 6, 8, 10]),
     fuelPrice_per_L: pick(dice, [0, 2]),
   };
+}
+
+/** Absences of carriers, from dice of their own: some overlap, some go on to the end, some are of more than there are. */
+function madeAway(seed: number, horizon_days: number, trouble: number) {
+  const dice = seededDice(seed);
+  return list(happens(dice, trouble) ? 1 + dice.next(3) : 0, () => {
+    const first = dice.next(horizon_days);
+    const to = happens(dice, 0.2) ? horizon_days - 1 : Math.min(horizon_days - 1, first + dice.next(40));
+    return { from: first, to, carriers_count: 1 + dice.next(2) };
+  });
 }
 
 function madePeriods(dice: Dice, horizon_days: number) {

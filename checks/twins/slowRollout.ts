@@ -272,7 +272,10 @@ export class SlowRollout {
       for (let day = ride.leaves; day <= lastDay; day++)
         for (const pool of own.pools) {
           const isOut = this.held.filter((one) => one.pool === pool && one.from <= day && day <= one.to).length;
-          if (isOut >= problem.pools[pool]!.carriers_count) clash = day;
+          let there = problem.pools[pool]!.carriers_count;
+          for (const away of problem.pools[pool]!.away ?? [])
+            if (away.from <= day && day <= away.to) there -= away.carriers_count;
+          if (isOut >= there) clash = day;
         }
       if (clash >= 0) {
         waitsFor = 'carrier';

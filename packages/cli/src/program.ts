@@ -1,24 +1,32 @@
 import { Command, InvalidArgumentError } from 'commander';
-import { type CheckOptions, checkCommand } from './commands/check.ts';
-import { type ColumnsOptions, columnsCommand } from './commands/columns.ts';
+import type { CheckOptions } from './commands/check.ts';
+import type { ColumnsOptions } from './commands/columns.ts';
 import type { Context } from './commands/context.ts';
-import { type ConvertOptions, convertCommand } from './commands/convert.ts';
-import { type DemoOptions, demoCommand } from './commands/demo.ts';
-import { type DesignOptions, designCommand } from './commands/design.ts';
+import type { ConvertOptions } from './commands/convert.ts';
+import type { DemoOptions } from './commands/demo.ts';
+import type { DesignOptions } from './commands/design.ts';
 import { type FromData, inFolder } from './commands/folderOrData.ts';
-import { type MapOptions, mapCommand } from './commands/map.ts';
-import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
-import { type ProgrammesOptions, programmesCommand } from './commands/programmes.ts';
-import { rainCommand } from './commands/rain.ts';
-import { type ServeOptions, serveCommand } from './commands/serve.ts';
-import {
-  type WordsExportOptions,
-  type WordsImportOptions,
-  wordsExportCommand,
-  wordsImportCommand,
-} from './commands/words.ts';
+import type { MapOptions } from './commands/map.ts';
+import type { PositionsOptions } from './commands/positions.ts';
+import type { ProgrammesOptions } from './commands/programmes.ts';
+import type { ServeOptions } from './commands/serve.ts';
+import type { WordsExportOptions, WordsImportOptions } from './commands/words.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { spoken } from './language.ts';
+import {
+  checkCommand,
+  columnsCommand,
+  convertCommand,
+  demoCommand,
+  designCommand,
+  mapCommand,
+  positionsCommand,
+  programmesCommand,
+  rainCommand,
+  serveCommand,
+  wordsExportCommand,
+  wordsImportCommand,
+} from './loadedCommands.ts';
 import { errorInWords, titleInWords } from './parserWords.ts';
 import { plainText } from './print/text.ts';
 import { addKit, addPack, addRollout, addTreatment, fromData } from './siteCommands.ts';

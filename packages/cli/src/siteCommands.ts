@@ -1,13 +1,13 @@
 import type { Command } from 'commander';
 import type { Context } from './commands/context.ts';
 import { inFolder } from './commands/folderOrData.ts';
-import { type KitOptions, kitCommand } from './commands/kit.ts';
-import { type PackOptions, packCommand } from './commands/pack.ts';
-import { type RolloutOptions, rolloutCommand } from './commands/rollout.ts';
-import { safetyCommand } from './commands/safety.ts';
-import { type OfSitesOptions, wearCommand } from './commands/wear.ts';
+import type { KitOptions } from './commands/kit.ts';
+import type { PackOptions } from './commands/pack.ts';
+import type { RolloutOptions } from './commands/rollout.ts';
+import type { OfSitesOptions } from './commands/wear.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { spoken } from './language.ts';
+import { kitCommand, packCommand, rolloutCommand, safetyCommand, wearCommand } from './loadedCommands.ts';
 
 const { help, serve } = spoken.commandLine;
 

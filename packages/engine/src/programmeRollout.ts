@@ -1,32 +1,31 @@
 import {
-  type Carrier,
   type CrewFacts,
   type DayIndex,
   engineProblem,
   isoDay,
-  type LegLimit,
   type Problem,
   type ProgrammeFacts,
   type SiteFacts,
   type Verdict,
 } from './kernel/index.ts';
 import { type ReadyProgramme, rainOfSite } from './plan.ts';
-import type { Goods, Haul, Job, RolloutProblem, Store } from './programme/rollout/index.ts';
+import type { Goods, Job, RolloutProblem, Store } from './programme/rollout/index.ts';
 import {
   type ExplainedWay,
   explainedWay,
   type NoWay,
   type Party,
   readyWays,
-  type SingleLeg,
   travelBetween,
   type WayStop,
 } from './programme/ways/index.ts';
 import { kitAtSite, type ReadyKit } from './programmeKit.ts';
-import { type CrewMarket, costOfCarrier, crewOf, isVehicle, poolsOf, travelKey } from './programmeRolloutCrews.ts';
+import { type CrewMarket, crewOf, poolsOf, travelKey } from './programmeRolloutCrews.ts';
 import type { PlanDays } from './programmeRolloutDays.ts';
 import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
+import { type HaulMarket, haulLegs, haulOf, placeStop } from './programmeRolloutHauls.ts';
 import { type DraftJob, jobsOf } from './programmeRolloutJobs.ts';
+import { pastTrips, planOf, takenByTrips } from './programmeRolloutPast.ts';
 import { ofNodes, unreachable } from './programmeRolloutReach.ts';
 import { filledStores, stockOf } from './programmeRolloutStock.ts';
 import { designSite } from './site.ts';
@@ -91,10 +90,12 @@ export function* rolloutSites(
  * @problem rollout.mass_unknown - parts of kits have no mass, and count as nothing in the loads
  * @problem rollout.service_unknown - nobody knows when a site first serves: at once is taken
  * @problem rollout.stock_never_enough - stock and arrivals together are fewer than the sites need
+ * @problem rollout.stock_overdrawn - trips that left took more of a part than was there
  * @problem rollout.stock_unknown - of parts neither stock nor arrivals are stated: they are taken as there
  * @problem rollout.main_store_unknown - several stores, and none said to be the one of the table of parts
  * @problem rollout.haul_unknown - nobody says what fills a forward store, or no way leads there
  * @problem rollout.haul_carrier_wanted - what fills a store goes with crews too, and there are too few for both: the plan lets it be in two places
+ * @problem rollout.haul_carrier_away - what fills a store is away for some days: the plan lets it go on all the same
  * @problem rollout.begins_in_past - the first day of the plan is before today
  * @problem rollout.cost_unknown - what a crew or carrier costs a day is not known
  * @problem rollout.fuel_price_unknown - what fuel costs is not known
@@ -104,8 +105,11 @@ export function* rolloutSites(
 // long: one step after the other, each a line or two
 export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[], asked: RolloutAsked): ReadyRollout {
   const { settings, rollout } = facts;
+  const inForce = planOf(facts, asked.planId);
+  const past = pastTrips(facts, inForce, asked.today);
+  const begins = asked.firstDay ?? inForce?.from ?? settings.rolloutStart ?? asked.today;
   const plan: PlanDays = {
-    firstDay: asked.firstDay ?? settings.rolloutStart ?? asked.today,
+    firstDay: inForce === undefined ? begins : Math.max(begins, asked.today),
     horizon_days: Math.max(1, Math.floor(asked.horizon_days ?? settings.rolloutHorizon_days)),
   };
   const siteAreas = [...new Set(rollout.work.flatMap(({ weatherArea }) => weatherArea ?? []))];
@@ -128,6 +132,7 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
     parts: facts.parts,
     areaIds: ways.areaIds,
     skillIds,
+    underWay: new Set(past.flatMap(({ state, stops }) => (state === 'underWay' ? stops.map((one) => one.siteId) : []))),
   });
   problems.push(...found.problems);
   const byKey = partiesOf(crews);
@@ -138,8 +143,8 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const single = hauls.map(({ leg }) => leg);
   const legs = travelBetween(ways, stops, parties, single);
   problems.push(...legs.problems);
-  const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf };
-  const draft: Draft = { ...market, forward, hauls, single: legs.single };
+  const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf, past };
+  const draft: HaulMarket = { ...market, forward, hauls, single: legs.single };
   const readied = crews.map((crew) => crewOf(crew, market, problems));
   const storeNodes_positions = stores.map((store) => placeIds.indexOf(store));
   const reach = { crews: readied, storeNodes_positions, travels: legs.travels };
@@ -147,7 +152,7 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const kept = against.flatMap((left, at) => (left === null ? [at] : []));
   const nodes = [...placeIds.map((_, at) => at), ...kept.map((at) => placeIds.length + at)];
   const jobs = kept.map((at) => found.jobs[at]!);
-  const { goods, stores: filled } = storesWith(jobs, draft, problems, asked.today);
+  const { goods, stores: filled } = storesWith(jobs, draft, problems, { sites, today: asked.today });
   const isWhole = kept.length === found.jobs.length;
   const problem: RolloutProblem = {
     ...{ ...plan, placeIds, areaIds: ways.areaIds, periods: legs.periods, goods, stores: filled, crews: readied },
@@ -188,23 +193,6 @@ export function rolloutWay(
 /** Skills are bits of a whole number of 32. */
 const mostSkills_count = 31;
 
-/** Hours of a day on which a store is filled, common practice without a source; and what of a day rounding may add. */
-const haulDay_h = 8;
-const roundingSlack_days = 1e-9;
-
-interface Draft extends CrewMarket {
-  readonly forward: ReturnType<typeof filledStores>;
-  readonly hauls: readonly HaulLeg[];
-  readonly single: readonly (readonly (ExplainedWay | NoWay)[])[];
-}
-
-interface HaulLeg {
-  readonly store: string;
-  readonly isBack: boolean;
-  readonly leg: SingleLeg;
-}
-
-const placeStop = (placeId: string): WayStop => ({ stopId: placeId, place: placeId, load: null });
 const jobStop = ({ siteId, place, kg, litres, longest_m }: DraftJob): WayStop => ({
   ...{ stopId: siteId, place },
   load: { kg, litres, longest_m },
@@ -228,7 +216,7 @@ function usableCrews(
 }
 
 /** Stores that crews load at, and those that fill them. */
-function storesOf(crews: readonly CrewFacts[], forward: Draft['forward']): readonly string[] {
+function storesOf(crews: readonly CrewFacts[], forward: HaulMarket['forward']): readonly string[] {
   const found = new Set<string>();
   for (const { store } of crews)
     for (let at: string | undefined = store; at !== undefined && !found.has(at); at = forward.get(at)?.from)
@@ -248,27 +236,14 @@ function partiesOf(crews: readonly CrewFacts[]): ReadonlyMap<string, Party> {
   return found;
 }
 
-/** A store is filled by the carrier that is named for it, and on stretches of other kinds by whatever truck or boat there is. */
-function haulLegs(
-  store: string,
-  filled: { readonly from: string; readonly by: string | null } | undefined,
-  carriers: readonly Carrier[],
-): readonly HaulLeg[] {
-  if (filled === undefined) return [];
-  const named = carriers.find(({ carrierId }) => carrierId === filled.by);
-  const others = carriers.filter((one) => isVehicle(one) && named !== undefined && one.mode !== named.mode);
-  const carrierIds = named === undefined ? [] : [named, ...others].map(({ carrierId }) => carrierId);
-  const party = { partyId: store, carrierIds, porters_count: 0 };
-  const [here, there] = [placeStop(filled.from), placeStop(store)];
-  return [
-    { store, isBack: false, leg: { party, from: here, to: there } },
-    { store, isBack: true, leg: { party, from: there, to: here } },
-  ];
-}
-
 /** Stores with what comes to them, and goods that are short. */
-function storesWith(jobs: readonly DraftJob[], draft: Draft, problems: Problem[], today: DayIndex) {
-  const { facts, plan, stores, forward, placeIds } = draft;
+function storesWith(
+  jobs: readonly DraftJob[],
+  draft: HaulMarket,
+  problems: Problem[],
+  { sites, today }: { readonly sites: readonly RolloutSite[]; readonly today: DayIndex },
+) {
+  const { facts, plan, stores, forward, placeIds, past } = draft;
   const rootStores = stores.filter((store) => !forward.has(store));
   const mainStore = facts.settings.mainStore ?? rootStores[0] ?? '';
   if (!rootStores.includes(mainStore) || (facts.settings.mainStore === null && rootStores.length > 1))
@@ -276,7 +251,13 @@ function storesWith(jobs: readonly DraftJob[], draft: Draft, problems: Problem[]
   const needed = new Map<string, number>();
   for (const { parts } of jobs) for (const [partId, all] of parts) needed.set(partId, (needed.get(partId) ?? 0) + all);
   const { parts } = facts;
-  const found = stockOf({ ...plan, today, parts, arrivals: facts.rollout.arrivals, rootStores, mainStore, needed });
+  const rootOf = (store: string): string => {
+    const behind = forward.get(store);
+    return behind === undefined ? store : rootOf(behind.from);
+  };
+  const taken = takenByTrips(past, facts, { sites, today, rootOf });
+  const { arrivals } = facts.rollout;
+  const found = stockOf({ ...plan, today, parts, arrivals, rootStores, mainStore, needed, taken });
   problems.push(...found.problems);
   const made = stores.map(
     (store): Store => ({
@@ -286,61 +267,6 @@ function storesWith(jobs: readonly DraftJob[], draft: Draft, problems: Problem[]
     }),
   );
   return { goods: found.goods, stores: made };
-}
-
-/** How a forward store is filled; null: goods come there themselves. */
-function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft, problems: Problem[]): Haul | null {
-  const filled = forward.get(store);
-  if (filled === undefined) return null;
-  const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
-  const [there, back] = [byPeriod(false), byPeriod(true)];
-  const open = [...there, ...back].flatMap((way) => (way.stretches === null ? [] : [way]));
-  const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
-  if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
-    problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
-  toldWhereWanted(store, filled.by, facts, problems);
-  const most = (of: (way: ExplainedWay) => number) => open.reduce((all, way) => Math.max(all, of(way)), 0);
-  const cost = filled.by === null ? null : costOfCarrier(filled.by, facts.rollout.travel);
-  if (filled.by !== null && cost === null) problems.push(engineProblem('rollout.cost_unknown', {}, { of: filled.by }));
-  const days = 2 * most(daysOf);
-  return {
-    store: stores.indexOf(filled.from),
-    there_days: there.map(daysOf),
-    back_days: back.map(daysOf),
-    limit_kg: limits.reduce((least, { kg }) => Math.min(least, kg), Number.POSITIVE_INFINITY),
-    limit_L: limits.reduce((least, { litres }) => Math.min(least, litres), Number.POSITIVE_INFINITY),
-    cost_per_trip: days * (cost ?? 0) + 2 * most((way) => way.cost_amount),
-    fuel_L_per_trip: 2 * most((way) => way.fuel_L),
-  };
-}
-
-/** A carrier that fills a store and goes with crews is held for neither: where there are too few for all, that is told. */
-function toldWhereWanted(
-  store: string,
-  by: string | null,
-  { kit, rollout }: ProgrammeFacts,
-  problems: Problem[],
-): void {
-  const carrier = kit.carriers.find(({ carrierId }) => carrierId === by);
-  if (carrier === undefined) return;
-  const crews_count = rollout.crews.filter(({ carrierIds }) => carrierIds.includes(carrier.carrierId)).length;
-  if (crews_count === 0 || crews_count + 1 <= carrier.carriers_count) return;
-  const facts = { carrier: carrier.name, store, have: carrier.carriers_count };
-  problems.push(engineProblem('rollout.haul_carrier_wanted', { file: 'places.csv' }, facts));
-}
-
-/** What passes in one go by the carrier that is named; others go to and fro on their stretches as often as it takes. */
-function haulLimit({ stretches, limit }: ExplainedWay, by: string | null): Pick<LegLimit, 'kg' | 'litres'> {
-  const own = stretches.filter(({ carrierId }) => carrierId === by).map((one) => one.limit);
-  if (own.length === 0) return limit;
-  return { kg: Math.min(...own.map(({ kg }) => kg)), litres: Math.min(...own.map(({ litres }) => litres)) };
-}
-
-/** Whole days of a haul one way; Infinity: it cannot be gone. */
-function daysOf(way: ExplainedWay | NoWay): number {
-  if (way.stretches === null) return Number.POSITIVE_INFINITY;
-  const hours_h = way.landBefore_h + way.river_h + way.landAfter_h;
-  return Math.ceil(hours_h / haulDay_h - roundingSlack_days);
 }
 
 function withNeeds({ place: _place, skill: _skill, parts, ...job }: DraftJob, goods: readonly Goods[]): Job {

@@ -1,13 +1,15 @@
 import {
   type Carrier,
+  type CarrierAway,
   type CarrierTravel,
   type CrewFacts,
   engineProblem,
   type Problem,
   type ProgrammeFacts,
 } from './kernel/index.ts';
-import type { Crew, Pool } from './programme/rollout/index.ts';
+import { type Crew, leastThere, type Pool } from './programme/rollout/index.ts';
 import { type PlanDays, workingDays } from './programmeRolloutDays.ts';
+import { crewPast, type PastTrip } from './programmeRolloutPast.ts';
 
 /** What crews are made from. */
 export interface CrewMarket {
@@ -19,6 +21,8 @@ export interface CrewMarket {
   readonly skillIds: readonly string[];
   /** Place in the travels, as `travelKey`. */
   readonly travelOf: ReadonlyMap<string, number>;
+  /** Trips that left. */
+  readonly past: readonly PastTrip[];
 }
 
 /** Crews of one key travel alike: by the same carriers, with as many porters. */
@@ -32,6 +36,7 @@ export function crewOf(crew: CrewFacts, market: CrewMarket, problems: Problem[])
   const works = workingDays(crew, facts.rollout.calendars, plan);
   if (!works.includes(1) || !(crew.work_h_per_day > 0))
     problems.push(engineProblem('rollout.crew_never_works', { file: 'crews.csv' }, { crew: crew.crewId }));
+  const before = crewPast(crew, market.past, facts.rollout.calendars, plan);
   const skills = crew.skills.filter((skill) => skillIds.includes(skill));
   return {
     ...{ crewId: crew.crewId, base: placeIds.indexOf(crew.base), store: stores.indexOf(crew.store), works },
@@ -40,13 +45,13 @@ export function crewOf(crew: CrewFacts, market: CrewMarket, problems: Problem[])
     work_h_per_day: Math.max(0, crew.work_h_per_day),
     mostDaysAway: crew.mostDaysAway ?? plan.horizon_days,
     maySleepAtSites: crew.maySleepAtSites,
-    freeFrom: Math.max(0, (crew.from ?? plan.firstDay) - plan.firstDay),
+    freeFrom: Math.max(before.freeFrom, (crew.from ?? plan.firstDay) - plan.firstDay),
     pace_factor: crew.pace_factor > 0 ? crew.pace_factor : 1,
     turnaround_days: Math.max(0, crew.turnaround_days),
     cost_per_day: costOf(crew, facts, problems),
     ...limitsOf(crew, facts),
     pools: poolsOf(market).flatMap(({ carrierId }, at) => (crew.carrierIds.includes(carrierId) ? [at] : [])),
-    done_count: 0,
+    done_count: before.done_count,
   };
 }
 
@@ -104,12 +109,35 @@ function limitOf({ limit_kg, limit_L, longest_m, stowage_fraction }: Carrier, ti
   };
 }
 
-/** Trucks and boats that more crews want than there are. */
-export function poolsOf({ facts, crews }: Pick<CrewMarket, 'facts' | 'crews'>): readonly Pool[] {
+/** Trucks and boats that more crews want than there are, or would on days on which some of them are away. */
+export function poolsOf({ facts, crews, plan, past }: Pick<CrewMarket, 'facts' | 'crews' | 'plan' | 'past'>) {
   return facts.kit.carriers.filter(isVehicle).flatMap(({ carrierId, carriers_count }): readonly Pool[] => {
     const wanted = crews.filter(({ carrierIds }) => carrierIds.includes(carrierId)).length;
-    return wanted > Math.max(0, carriers_count) && wanted > 1
-      ? [{ carrierId, carriers_count: Math.max(0, carriers_count) }]
-      : [];
+    const there = Math.max(0, carriers_count);
+    const stated = facts.rollout.carriersAway.filter((one) => one.carrierId === carrierId);
+    const away = stated.flatMap((one) => daysAway(one, plan));
+    const isShort = wanted > there && wanted > 1;
+    const pool: Pool = { carrierId, carriers_count: there, away };
+    if (!isShort && (wanted === 0 || leastThere(pool) >= wanted)) return [];
+    const held = withCrews(carrierId, crews, past).flatMap((one) => daysAway(one, plan));
+    const all = [...away, ...held];
+    return [all.length === 0 ? { carrierId, carriers_count: there } : { ...pool, away: all }];
   });
+}
+
+type Absence = Pick<CarrierAway, 'from' | 'to' | 'carriers_count'>;
+
+/** A trip under way has one of each of its crew's carriers with it until it is back. */
+function withCrews(carrierId: string, crews: readonly CrewFacts[], past: readonly PastTrip[]): readonly Absence[] {
+  const own = new Set(crews.flatMap((crew) => (crew.carrierIds.includes(carrierId) ? [crew.crewId] : [])));
+  return past
+    .filter(({ state, crewId }) => state === 'underWay' && own.has(crewId))
+    .map(({ leftOn, back }) => ({ from: leftOn, to: back, carriers_count: 1 }));
+}
+
+/** An absence in days of the plan; none where it is over before, or begins after the last. */
+function daysAway({ from, to, carriers_count }: Absence, { firstDay, horizon_days }: PlanDays) {
+  const first = Math.max(0, from - firstDay);
+  const last = to === null ? horizon_days - 1 : Math.min(horizon_days - 1, to - firstDay);
+  return first > last ? [] : [{ from: first, to: last, carriers_count }];
 }

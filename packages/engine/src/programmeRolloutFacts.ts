@@ -6,6 +6,7 @@ import type { Party, ReadyWays, WayState, WayStop } from './programme/ways/index
 /** Why a site is not planned. */
 export const leftOutReasons = [
   'handedOver',
+  'underWay',
   'notAsked',
   'short',
   'unknown',
@@ -50,6 +51,8 @@ export interface RolloutAsked {
   readonly horizon_days?: number | null;
   /** Ids of sites; null or left out: all. */
   readonly siteIds?: ReadonlySet<string> | null;
+  /** A kept plan: what is planned goes on from what has happened of it, today at the earliest. Null or left out: nothing has. */
+  readonly planId?: string | null;
 }
 
 /** A rollout, ready to be planned. */

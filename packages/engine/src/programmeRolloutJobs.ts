@@ -39,6 +39,8 @@ export interface JobMarket extends PlanDays {
   readonly areaIds: readonly string[];
   /** Skills of all crews: a bit each. */
   readonly skillIds: readonly string[];
+  /** Sites of trips that are under way. */
+  readonly underWay: ReadonlySet<string>;
 }
 
 /** Nothing is known of by how much. */
@@ -80,6 +82,7 @@ function reasonAgainst(
 ): LeftOutReason | null {
   const { asked, settings, skillIds } = market;
   if (site.handOverDay !== null && site.handOverDay <= asked.today) return 'handedOver';
+  if (market.underWay.has(site.siteId)) return 'underWay';
   if (asked.siteIds != null && !asked.siteIds.has(site.siteId)) return 'notAsked';
   if (settings.mustHold && (verdict === 'short' || verdict === 'unknown')) return verdict;
   if (people_count === null || !(people_count > 0)) return 'noPeople';

@@ -20,6 +20,16 @@ export interface StockAsked extends PlanDays {
   readonly mainStore: string;
   /** How many of each part all planned sites need [count]. */
   readonly needed: ReadonlyMap<string, number>;
+  /** What trips that left took of each part [count]. */
+  readonly taken: ReadonlyMap<string, readonly Taken[]>;
+}
+
+/** Goods that a trip took. */
+export interface Taken {
+  /** Where they came to: behind a forward store the store it is filled from. */
+  readonly store: string;
+  readonly leftOn: DayIndex;
+  readonly quantity_count: number;
 }
 
 /** Goods that are short at some time, and what comes to each store. */
@@ -54,7 +64,13 @@ export function stockOf(asked: StockAsked): StockFound {
     }
     const found = asked.rootStores.map((store) => ({
       store,
-      arrivals: arrivalsAt(store, goods.length, part, coming, asked),
+      arrivals: arrivalsAt(
+        store,
+        goods.length,
+        { part, coming, taken: asked.taken.get(partId) ?? [] },
+        asked,
+        problems,
+      ),
     }));
     const atOnce = (arrivals: readonly Arrival[]) =>
       arrivals.reduce((sum, { day, quantity_count }) => sum + (day === 0 ? quantity_count : 0), 0);
@@ -73,19 +89,26 @@ export function stockOf(asked: StockAsked): StockFound {
   return { goods, byStore, problems };
 }
 
-/** What lies there counts as come on day 0, and so does what came since it was counted. */
+interface OfPart {
+  readonly part: PartFacts | undefined;
+  readonly coming: readonly StockArrival[];
+  readonly taken: readonly Taken[];
+}
+
+/** What lies there counts as come on day 0, and so does what came since it was counted, less what trips took since. */
 function arrivalsAt(
   store: string,
   goods: number,
-  part: PartFacts | undefined,
-  coming: readonly StockArrival[],
+  { part, coming, taken }: OfPart,
   { firstDay, horizon_days, today, mainStore }: StockAsked,
+  problems: Problem[],
 ): readonly Arrival[] {
   const stock_count = store === mainStore ? (part?.kit.stock_count ?? null) : null;
   const countedOn = part?.kit.stockCountedOn ?? today;
+  const isSince = (day: DayIndex) => stock_count === null || day > countedOn;
   const lying = stock_count === null || stock_count <= 0 ? [] : [{ arrivalId: '', goods, quantity_count: stock_count }];
-  const own = coming.filter(({ store: to, dueOn }) => to === store && (stock_count === null || dueOn > countedOn));
-  return [
+  const own = coming.filter(({ store: to, dueOn }) => to === store && isSince(dueOn));
+  const all = [
     ...lying.map((one) => ({ ...one, day: 0, slip_days: sure })),
     ...own.flatMap(({ arrivalId, dueOn, quantity_count, slip_days }): readonly Arrival[] => {
       const day = Math.max(0, dueOn - firstDay);
@@ -93,6 +116,28 @@ function arrivalsAt(
       return [{ arrivalId, day, goods, quantity_count, slip_days: dueOn <= today ? sure : slip_days }];
     }),
   ];
+  const taken_count = taken.reduce(
+    (sum, one) => sum + (one.store === store && isSince(one.leftOn) ? one.quantity_count : 0),
+    0,
+  );
+  const { left, missing_count } = less(all, taken_count);
+  if (missing_count > 0) {
+    const facts = { part: part?.name ?? '', store, taken: taken_count, there: taken_count - missing_count };
+    problems.push(engineProblem('rollout.stock_overdrawn', { file: 'parts.csv' }, facts));
+  }
+  return left;
+}
+
+/** What is there on day 0 less so many; more cannot be taken. */
+function less(arrivals: readonly Arrival[], taken_count: number) {
+  let missing_count = taken_count;
+  const left = arrivals.flatMap((arrival): readonly Arrival[] => {
+    const gone_count = arrival.day === 0 ? Math.min(missing_count, arrival.quantity_count) : 0;
+    missing_count -= gone_count;
+    const quantity_count = arrival.quantity_count - gone_count;
+    return quantity_count > 0 ? [{ ...arrival, quantity_count }] : [];
+  });
+  return { left, missing_count };
 }
 
 /**

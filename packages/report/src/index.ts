@@ -13,8 +13,11 @@ export { cautionNamesOf, mayBeAfloat, type TripCaution } from './rolloutCautions
 export type { ComparedGiven } from './rolloutCompared.ts';
 export { daysOfTrip, type TripDated, type TripDay, type TripEvent } from './rolloutDays.ts';
 export { type AboardLine, loadOfTrip, type StopLoad, type TripLoad, type TripLoaded } from './rolloutLoad.ts';
-export { type RolloutGiven, rolloutReport } from './rolloutReport.ts';
+export { rolloutReport } from './rolloutReport.ts';
+export { planReport, rolloutSheet } from './rolloutSheet.ts';
 export { rolloutSheets } from './rolloutSheets.ts';
+export type { SheetGiven } from './rolloutSheetTold.ts';
+export type { PastTrip, RolloutGiven } from './rolloutTold.ts';
 export { safetyReport } from './safetyReport.ts';
 export { siteCup } from './siteCup.ts';
 export { findingOf, siteReport, workingReport } from './siteReport.ts';

@@ -2,7 +2,7 @@ import type { AddressInfo } from 'node:net';
 import { machineProblem } from '@eavewell/database';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
-import { threadWork, type Work } from '@eavewell/work';
+import { type Keeping, keepingHere, keepingThread, threadWork, type Work } from '@eavewell/work';
 import type { FastifyInstance } from 'fastify';
 import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
@@ -14,6 +14,8 @@ import { Kits } from './kits/kits.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
+import { rolloutAsks } from './rollouts/rolloutAsks.ts';
+import { Rollouts } from './rollouts/rollouts.ts';
 import { RunningTasks } from './runningTasks.ts';
 import { servedDemo } from './servedDemo.ts';
 
@@ -59,8 +61,8 @@ const computerClock: Now = {
 };
 
 /** The built file a thread is started with, from the sources as from what is built. */
-const threadFile = () =>
-  new URL(import.meta.url.endsWith('.ts') ? '../dist/thread.js' : './thread.js', import.meta.url);
+const threadFile = (name = 'thread') =>
+  new URL(import.meta.url.endsWith('.ts') ? `../dist/${name}.js` : `./${name}.js`, import.meta.url);
 
 /** Threads for imports and exports at a time. Ours. */
 const look_threads = 2;
@@ -85,7 +87,9 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   const work = asked.work ?? threadWork(threadFile(), look_threads);
   // Designs have a thread of their own: one that takes minutes keeps no import waiting.
   const designWork = asked.work ?? threadWork(threadFile(), 1);
+  const keeping = asked.work ? keepingHere(rolloutAsks) : keepingThread(threadFile('rollouts/rolloutThread'));
   const close = async () => {
+    await keeping.close();
     await work.close();
     await designWork.close();
     await programmes.close();
@@ -99,7 +103,8 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   }
   const keys = freshKeys();
   let port = asked.port ?? usualPort;
-  const { app, designs } = await built(programmes, { others: work, design: designWork }, keys, asked, () => port);
+  const threads = { others: work, design: designWork, keeping };
+  const { app, designs } = await built(programmes, threads, keys, asked, () => port);
   try {
     await listen(app, port, asked.port === null);
   } catch (error) {
@@ -124,7 +129,7 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
 /** The server over the programmes, not listening yet. */
 async function built(
   programmes: Programmes,
-  work: { readonly others: Work; readonly design: Work },
+  work: { readonly others: Work; readonly design: Work; readonly keeping: Keeping },
   keys: Keys,
   asked: ServeAsked,
   port: () => number,
@@ -136,7 +141,8 @@ async function built(
   designs.onDone = (done) => asked.onDesign?.(done);
   const kits = new Kits(programmes, designs, work.others, version);
   const overviews = new Overviews();
-  const behind = { programmes, designs, kits, overviews, reviews: new Reviews(programmes, tasks), tasks };
+  const rollouts = new Rollouts(programmes, work.keeping);
+  const behind = { programmes, designs, kits, rollouts, overviews, reviews: new Reviews(programmes, tasks), tasks };
   return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };
 }
 

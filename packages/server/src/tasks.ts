@@ -1,14 +1,19 @@
-import { designTask } from './designs/designTask.ts';
-import { exportTask } from './exportTask.ts';
-import { lookTask } from './imports/lookTask.ts';
-import { keepExportTask } from './keptExports.ts';
-import { kitSumTask } from './kits/kitSumTask.ts';
-import { kitsTask } from './kits/kitsTask.ts';
-import { kitWorkbookTask } from './kits/kitWorkbookTask.ts';
-import { packTask } from './kits/packTask.ts';
+import type { JobAround, Tasks } from '@eavewell/work';
+
+/** A job that is loaded by the thread that does it: each has a thread of its own, which needs no more than its own job does. */
+const later =
+  <Given, Found>(load: () => Promise<(given: Given, around: JobAround) => Promise<Found>>) =>
+  async (given: Given, around: JobAround): Promise<Found> =>
+    (await load())(given, around);
 
 /** The long jobs of the server, by name. */
 export const tasks = {
-  ...{ look: lookTask, design: designTask, export: exportTask, keepExport: keepExportTask },
-  ...{ kits: kitsTask, kitSum: kitSumTask, kitWorkbook: kitWorkbookTask, pack: packTask },
-};
+  look: later(async () => (await import('./imports/lookTask.ts')).lookTask),
+  design: later(async () => (await import('./designs/designTask.ts')).designTask),
+  export: later(async () => (await import('./exportTask.ts')).exportTask),
+  keepExport: later(async () => (await import('./keptExports.ts')).keepExportTask),
+  kits: later(async () => (await import('./kits/kitsTask.ts')).kitsTask),
+  kitSum: later(async () => (await import('./kits/kitSumTask.ts')).kitSumTask),
+  kitWorkbook: later(async () => (await import('./kits/kitWorkbookTask.ts')).kitWorkbookTask),
+  pack: later(async () => (await import('./kits/packTask.ts')).packTask),
+} satisfies Tasks;

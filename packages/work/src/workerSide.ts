@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { type FaultSaid, faultSaid } from './faultSaid.ts';
 import type { Tasks } from './work.ts';
 
 /** What a thread is given to do. */
@@ -11,7 +12,7 @@ export interface Asked {
 export type Said =
   | { readonly kind: 'report'; readonly done_fraction: number; readonly piece: unknown }
   | { readonly kind: 'result'; readonly value: unknown }
-  | { readonly kind: 'error'; readonly message: string; readonly stack: string; readonly code?: string };
+  | ({ readonly kind: 'error' } & FaultSaid);
 
 /**
  * Does the job this thread was started for, and says what it comes to. Called once, by the file a thread is started with.
@@ -33,9 +34,6 @@ export async function answerWork(tasks: Tasks): Promise<void> {
     };
     say({ kind: 'result', value: await task(input as never, around) });
   } catch (error) {
-    const { message, stack } = error instanceof Error ? error : new Error(String(error));
-    // The system's own word for what it refused travels too: a full disk is nobody's mistake.
-    const { code } = error as { readonly code?: unknown };
-    say({ kind: 'error', message, stack: stack ?? '', ...(typeof code === 'string' ? { code } : {}) });
+    say({ kind: 'error', ...faultSaid(error) });
   }
 }

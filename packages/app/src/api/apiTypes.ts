@@ -2244,14 +2244,17 @@ export interface paths {
                                         said: string;
                                         siteId: string | null;
                                     }[];
-                                    cost: number;
-                                    fuel_L: number;
+                                    /** @description Null: of a trip that left, it is not worked out any more. */
+                                    cost: number | null;
+                                    /** @description Null: of a trip that left, it is not worked out any more. */
+                                    fuel_L: number | null;
                                     isLocked: boolean;
                                     /** @description It should have left, or be back, by today, and nobody has entered that it did. */
                                     isOverdue: boolean;
                                     /** @description A few days later a way it goes is closed, or a site is handed over too late. */
                                     isTight: boolean;
-                                    kg: number;
+                                    /** @description Null: of a trip that left, it is not worked out any more. */
+                                    kg: number | null;
                                     /** @description A day, YYYY-MM-DD. */
                                     leaves: string;
                                     legs: {
@@ -2262,7 +2265,8 @@ export interface paths {
                                         to: string;
                                         wayIds: string[];
                                     }[];
-                                    litres: number;
+                                    /** @description Null: of a trip that left, it is not worked out any more. */
+                                    litres: number | null;
                                     nights_count: number;
                                     notBefore: string | null;
                                     order: number;
@@ -2305,6 +2309,7 @@ export interface paths {
                             currency: string | null;
                             /** @description Today. */
                             day: string;
+                            /** @description When all of its sites drink. */
                             finish: {
                                 futures: {
                                     /** @description Null: not within the days looked at. */
@@ -2314,8 +2319,8 @@ export interface paths {
                                     /** @description Null: not within the days looked at. */
                                     p90: string | null;
                                 } | null;
-                                /** @description The last hand-over, if all goes as likely. */
-                                likely: string;
+                                /** @description If all goes as likely; null: no trip serves a site. */
+                                likely: string | null;
                                 /** @description Two days: how well the ninth in ten is known, from that many futures. */
                                 p90Between: (string | null)[] | null;
                                 runs_count: number;
@@ -2916,14 +2921,17 @@ export interface paths {
                                     said: string;
                                     siteId: string | null;
                                 }[];
-                                cost: number;
-                                fuel_L: number;
+                                /** @description Null: of a trip that left, it is not worked out any more. */
+                                cost: number | null;
+                                /** @description Null: of a trip that left, it is not worked out any more. */
+                                fuel_L: number | null;
                                 isLocked: boolean;
                                 /** @description It should have left, or be back, by today, and nobody has entered that it did. */
                                 isOverdue: boolean;
                                 /** @description A few days later a way it goes is closed, or a site is handed over too late. */
                                 isTight: boolean;
-                                kg: number;
+                                /** @description Null: of a trip that left, it is not worked out any more. */
+                                kg: number | null;
                                 /** @description A day, YYYY-MM-DD. */
                                 leaves: string;
                                 legs: {
@@ -2934,7 +2942,8 @@ export interface paths {
                                     to: string;
                                     wayIds: string[];
                                 }[];
-                                litres: number;
+                                /** @description Null: of a trip that left, it is not worked out any more. */
+                                litres: number | null;
                                 nights_count: number;
                                 notBefore: string | null;
                                 order: number;

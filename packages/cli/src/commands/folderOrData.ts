@@ -1,11 +1,10 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { writeKept } from '@eavewell/server';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import type { Context } from './context.ts';
-import { tellProblems } from './serve.ts';
+import { tellProblems } from './tellProblems.ts';
 
 const { columns, serve } = spoken.commandLine;
 
@@ -36,6 +35,8 @@ export async function inFolder(
   const room = await mkdtemp(join(tmpdir(), 'eavewell-data-'));
   try {
     const path = join(room, 'programme');
+    // Who names a folder of tables needs no server.
+    const { writeKept } = await import('@eavewell/server');
     const written = await writeKept(data, programme ?? null, path);
     if (!written.ok) {
       tellProblems(written.problems, context.around);

@@ -5,7 +5,7 @@ import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
 import { dataFolderOf } from './dataFolder.ts';
-import { tellProblems } from './serve.ts';
+import { tellProblems } from './tellProblems.ts';
 
 const { numbers } = spoken;
 const { programmes: words } = spoken.commandLine.serve;

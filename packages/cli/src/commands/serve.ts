@@ -1,6 +1,4 @@
-import type { Problem } from '@eavewell/engine';
 import { serve } from '@eavewell/server';
-import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { write } from '../print/terminal.ts';
@@ -8,6 +6,7 @@ import { printable } from '../print/text.ts';
 import type { Context } from './context.ts';
 import { dataFolderOf } from './dataFolder.ts';
 import { pagesFolder } from './pagesFolder.ts';
+import { tellProblems } from './tellProblems.ts';
 
 const { commandLine } = spoken;
 const words = commandLine.serve;
@@ -17,14 +16,6 @@ export interface ServeOptions {
   readonly port?: number;
   readonly open?: boolean;
   readonly from?: string;
-}
-
-/** What is wrong with a data folder, in words, on the screen of the program. */
-export function tellProblems(problems: readonly Problem[], { stderr }: Context['around']): void {
-  for (const problem of problems) {
-    const { what, todo } = problemSentence(problem, spoken);
-    stderr.write(`${printable(what)} ${printable(todo)}\n`);
-  }
 }
 
 /** Answers a browser on this computer until the person ends it. */

@@ -8,6 +8,7 @@ export * from './monthTotals.ts';
 export { rasterChart } from './rasterChart.ts';
 export type { RasterWords } from './rasterFrame.ts';
 export { type DoubtKind, type RecordFacts, type RecordInput, recordFacts } from './record.ts';
+export { ticksTo } from './scales.ts';
 export { dayByDay_days, type TraceLayout, traceChart } from './traceChart.ts';
 export type { TraceWords } from './traceFrame.ts';
 export { type AtSize, type BandPoint, bandAt, readCurve, type WaterCurve } from './waterCurve.ts';

@@ -2,18 +2,25 @@ import { recordProblem } from '@eavewell/records';
 import { z } from 'zod';
 import { Refused } from './problemReply.ts';
 import * as answers from './rolloutSchemas.ts';
-import { type App, answering, type Behind, type Find, one } from './routing.ts';
+import { type App, answering, asIs, type Behind, type Find, one } from './routing.ts';
 import * as schemas from './schemas.ts';
+import { languageOf } from './spokenTo.ts';
 
 /** Who goes where, when, by which way: a plan, its trips, two plans side by side, and the search for one. */
-export function rolloutRoutes(app: App, _behind: Behind, find: Find): void {
+export function rolloutRoutes(app: App, { rollouts }: Behind, find: Find): void {
   const { programmeId: params } = schemas;
   const none = () => new Refused([recordProblem('request.not_found', {}, { value: 'rollout' })]);
   const sheet = answering('The rollout: one plan, its days, and what is not planned.', answers.sheetAnswer);
-  app.get(`${one}/rollout`, { schema: { ...sheet, params, querystring: answers.planAsked } }, async (request) => {
-    await find(request);
-    throw none();
-  });
+  app.get(
+    `${one}/rollout`,
+    { schema: { ...sheet, params, querystring: answers.planAsked } },
+    async (request, reply) => {
+      const programme = await find(request);
+      const planId = request.query.plan ?? null;
+      const text = await rollouts.sheet(programme, { planId, language: languageOf(request).code });
+      return asIs(reply).type('application/json; charset=utf-8').send(text);
+    },
+  );
   const trip = answering('One trip in full: the manifest, the legs, the days.', answers.tripAnswer);
   app.get(
     `${one}/rollout/trips/:tripId`,

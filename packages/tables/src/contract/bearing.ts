@@ -117,6 +117,10 @@ const bearingOfOthers: Readonly<Record<string, Bearing | undefined>> = {
   crewCarriers: 'first',
   workCalendars: 'first',
   arrivals: 'first',
+  carriersAway: 'first',
+  plans: 'first',
+  planTrips: 'first',
+  planStops: 'first',
 };
 
 /**

@@ -29,6 +29,15 @@ export const rolloutProblems = {
   'rollout.calendar_overlaps': 'blocker', // other: the row it overlaps with
   'rollout.cost_unfinished': 'warning', // value: the cost; missing: currency or priceDate, or both
   'rollout.range_turned': 'blocker', // low, likely, high
+  // Kept plans, and what is away.
+  'link.unknown_plan': 'blocker',
+  'link.unknown_trip': 'blocker', // of the plan of its row
+  'rollout.plan_without_trips': 'note',
+  'rollout.plans_in_force': 'warning', // value: one that is not taken as in force; used: the one that is
+  'rollout.back_before_left': 'blocker', // value: the trip; left, back [ISO day]
+  'rollout.back_without_left': 'warning', // value: the trip; used: the day it is taken to have left
+  'rollout.handed_over_outside': 'warning', // value: the day; trip, left, back [ISO day]
+  'rollout.more_away_than_there': 'warning', // value: how many; there: how many there are
   // Sites.
   'rollout.deadline_before_ready': 'warning', // ready: the day it is ready
   'rollout.priority_unexplained': 'warning',

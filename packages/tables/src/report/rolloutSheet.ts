@@ -30,6 +30,8 @@ const stop = z.strictObject({
   isWayUp: z.boolean().describe('False: the site is not done in this trip; what is broken says why.'),
 });
 
+const ofPlanned = z.number().nullable().describe('Null: of a trip that left, it is not worked out any more.');
+
 const tripOfSheet = z.strictObject({
   tripId: z.string(),
   state: z.enum(['done', 'underWay', 'planned']),
@@ -41,10 +43,7 @@ const tripOfSheet = z.strictObject({
   nights_count: z.int(),
   waitsFor: aTrip.waitsFor,
   waited_days: z.number(),
-  kg: z.number(),
-  litres: z.number(),
-  cost: z.number(),
-  fuel_L: z.number(),
+  ...{ kg: ofPlanned, litres: ofPlanned, cost: ofPlanned, fuel_L: ofPlanned },
   stops: z.array(stop),
   legs: z.array(
     z.strictObject({
@@ -111,6 +110,14 @@ const candidate = z.strictObject({
   said: z.string().describe('Why it is planned or not, for people.'),
 });
 
+/** When all drink: the first day of service of the last site. */
+const drinking = z.strictObject({
+  likely: perhapsDay.describe('If all goes as likely; null: no trip serves a site.'),
+  futures: shape.finish.shape.futures,
+  runs_count: z.int(),
+  p90Between: shape.finish.shape.p90Between,
+});
+
 /** What the page of the rollout shows of one plan. */
 export const rolloutSheet = z
   .strictObject({
@@ -143,7 +150,7 @@ export const rolloutSheet = z
     rest: z.string().describe('How far from the best plan possible, and what else is worth one line.'),
     sites_count: z.int(),
     people_count: z.int(),
-    finish: shape.finish.nullable(),
+    finish: drinking.nullable().describe('When all of its sites drink.'),
     futures: z.enum(['none', 'beingDrawn', 'there']),
     waiting: shape.waiting.nullable(),
     cost: z.number(),

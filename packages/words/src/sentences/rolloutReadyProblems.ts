@@ -19,6 +19,10 @@ export const rolloutReadySentences: Sentences<keyof typeof rolloutReadyProblems>
   'rollout.service_unknown': (t) => says(t, 'rollout.service_unknown', sites(t)),
   'rollout.stock_never_enough': (t) =>
     says(t, 'rollout.stock_never_enough', { part: t.text('part'), needed: t.count('needed'), comes: t.count('comes') }),
+  'rollout.stock_overdrawn': (t) =>
+    says(t, 'rollout.stock_overdrawn', {
+      ...{ part: t.text('part'), store: t.text('store'), taken: t.count('taken'), there: t.count('there') },
+    }),
   'rollout.stock_unknown': (t) => says(t, 'rollout.stock_unknown', parts(t)),
   'rollout.main_store_unknown': (t) => says(t, 'rollout.main_store_unknown', { store: t.text('store') }),
   'rollout.haul_unknown': (t) => says(t, 'rollout.haul_unknown', { store: t.text('store'), from: t.text('from') }),
@@ -28,7 +32,17 @@ export const rolloutReadySentences: Sentences<keyof typeof rolloutReadyProblems>
       store: t.text('store'),
       have: t.count('have'),
     }),
+  'rollout.haul_carrier_away': (t) =>
+    says(t, 'rollout.haul_carrier_away', {
+      ...{ carrier: t.text('carrier'), store: t.text('store'), from: t.numbers.date(t.text('from')) },
+    }),
   'rollout.begins_in_past': (t) => says(t, 'rollout.begins_in_past', { from: t.text('from') }),
   'rollout.cost_unknown': (t) => says(t, 'rollout.cost_unknown', { of: t.text('of') }),
   'rollout.fuel_price_unknown': (t) => says(t, 'rollout.fuel_price_unknown'),
+  'rollout.left_after_today': (t) =>
+    says(t, 'rollout.left_after_today', { trip: t.text('trip'), day: t.numbers.date(t.text('day')) }),
+  'rollout.two_under_way': (t) => says(t, 'rollout.two_under_way', { crew: t.text('crew'), trips: t.text('trips') }),
+  'rollout.not_handed_over': (t) => says(t, 'rollout.not_handed_over', { ...sites(t), trip: t.text('trip') }),
+  'rollout.trips_without_crew': (t) =>
+    says(t, 'rollout.trips_without_crew', { crew: t.text('crew'), trips: t.text('trips'), count: t.count('count') }),
 };

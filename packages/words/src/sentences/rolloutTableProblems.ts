@@ -65,5 +65,27 @@ const crews = {
   'rollout.priority_unexplained': (t) => says(t, 'rollout.priority_unexplained', { factor: t.text('value') }),
 } satisfies Partial<Sentences<TableProblemCode>>;
 
+const dayOf = (t: Told, name: string): string => t.numbers.date(t.text(name));
+
+const plans = {
+  'link.unknown_plan': (t) => saysOrMeant(t, 'link.unknown_plan', value(t)),
+  'link.unknown_trip': (t) => saysOrMeant(t, 'link.unknown_trip', value(t)),
+  'rollout.plan_without_trips': (t) => says(t, 'rollout.plan_without_trips', value(t)),
+  'rollout.plans_in_force': (t) => says(t, 'rollout.plans_in_force', { ...value(t), used: t.text('used') }),
+  'rollout.back_before_left': (t) =>
+    says(t, 'rollout.back_before_left', { ...value(t), left: dayOf(t, 'left'), back: dayOf(t, 'back') }),
+  'rollout.back_without_left': (t) =>
+    says(t, 'rollout.back_without_left', { ...value(t), used: dayOf(t, 'used'), back: dayOf(t, 'back') }),
+  'rollout.handed_over_outside': (t) =>
+    says(t, 'rollout.handed_over_outside', {
+      ...{ value: dayOf(t, 'value'), trip: t.text('trip') },
+      ...{ left: dayOf(t, 'left'), back: dayOf(t, 'back') },
+    }),
+  'rollout.more_away_than_there': (t) =>
+    says(t, 'rollout.more_away_than_there', {
+      ...{ value: t.text('value'), carrier: t.text('carrier'), there: t.count('there') },
+    }),
+} satisfies Partial<Sentences<TableProblemCode>>;
+
 /** What joining the tables of the rollout brings to light, in words. */
-export const rolloutTableSentences = { ...links, ...ways, ...crews };
+export const rolloutTableSentences = { ...links, ...ways, ...crews, ...plans };

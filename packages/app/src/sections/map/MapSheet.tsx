@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, type ReactNode } from 'react';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import type { SitePoint } from './frame.ts';
 import type { MapName } from './mapNames.ts';
@@ -21,7 +21,7 @@ export interface MapDrawn {
 }
 
 /** The map as lines: land, ways, places, sites, names. What it shows stands in the list as well, so it is not read out. */
-export function MapSheet(map: MapDrawn) {
+export function MapSheet({ children, ...map }: MapDrawn & { readonly children?: ReactNode }) {
   const { view, size, outline, ways } = map;
   const [x, y] = onPicture(view, size, [0, 0]);
   const laid = `translate(${x} ${y}) scale(${view.pixels_per_km})`;
@@ -34,6 +34,7 @@ export function MapSheet(map: MapDrawn) {
       {map.places.map((place) => (
         <PlaceMark key={place.key} kind={place.kind} at={onPicture(view, size, place.point)} />
       ))}
+      {children}
       <Sites drawn={map.drawn} />
       {[map.told, map.selected].map((site, i) =>
         site ? (

@@ -1,3 +1,4 @@
+import type { GeoPosition } from '@eavewell/engine';
 import { Link } from '@tanstack/react-router';
 import { lazy, type ReactNode, Suspense, useDeferredValue, useId, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
@@ -5,10 +6,10 @@ import type { Frame, MapSite, SitePoint } from './frame.ts';
 import { MapButtons } from './MapButtons.tsx';
 import { MapSheet } from './MapSheet.tsx';
 import { MapWords } from './MapWords.tsx';
-import { mapNames } from './mapNames.ts';
+import { mapNames, type PointLabel } from './mapNames.ts';
 import { siteAt } from './marks.ts';
 import { NorthAndScale } from './NorthAndScale.tsx';
-import type { PlanePoint } from './plane.ts';
+import type { Plane, PlanePoint } from './plane.ts';
 import type { TileFault } from './TileSheet.tsx';
 import { useFrame } from './useFrame.ts';
 import type { MapFile } from './useMapFiles.ts';
@@ -19,6 +20,7 @@ import { useMarks } from './useMarks.ts';
 import { useOutline } from './useOutline.ts';
 import { useSize } from './useSize.ts';
 import { useSteps } from './useSteps.ts';
+import type { MapGround } from './ways.ts';
 import './map.css';
 
 /** What the map is given. */
@@ -33,8 +35,31 @@ export interface SitesMapProps {
   onSelect(key: string): void;
   /** On a page of its own it takes the page's height, and fingers move it instead of the page. */
   readonly isWhole?: boolean;
+  /** What is drawn and told instead of verdicts. */
+  readonly own?: OwnMap;
   /** A map file that lies under the sites; null or not given: the outlines the program carries. */
   readonly tiles?: MapFile | null;
+}
+
+/** Where things fall in the picture. */
+export interface MapOn {
+  readonly plane: Plane;
+  /** The sites with a place on the map. */
+  readonly near: readonly SitePoint[];
+  /** Where a point of the plane falls [px]. */
+  at(point: PlanePoint): PlanePoint;
+}
+
+/** A map that shows something else of the sites than their verdicts. */
+export interface OwnMap {
+  readonly title: string;
+  readonly ground: MapGround;
+  /** Words at places, most wanted first. */
+  readonly labels: readonly (Omit<PointLabel, 'point'> & GeoPosition)[];
+  /** What is said of a site the keys are at. */
+  tell(key: string, place: number, count: number): string;
+  /** What is drawn over land, ways and places, as parts of an SVG picture. */
+  draw(on: MapOn): ReactNode;
 }
 
 /** Beside the list its own field finds a site. */
@@ -71,8 +96,8 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
   };
   const { ways, places } = map;
   return (
-    <section className={isWhole ? 'sites-map whole' : 'sites-map'} aria-label={say('map.title')}>
-      <MapFrame frame={frame} map={map}>
+    <section className={isWhole ? 'sites-map whole' : 'sites-map'} aria-label={props.own?.title ?? say('map.title')}>
+      <MapFrame frame={frame} map={map} tell={props.own?.tell}>
         {map.size && (
           <div ref={map.sheet} className="map-sheets">
             {tiles && tileFault !== 'all' && (
@@ -89,7 +114,9 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
             <MapSheet
               {...{ ...map, size: map.size, view: map.seen.view }}
               outline={tiles || typeof outline === 'string' ? null : outline}
-            />
+            >
+              {props.own?.draw({ ...frame, at: map.at })}
+            </MapSheet>
           </div>
         )}
       </MapFrame>
@@ -97,7 +124,7 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
         <Suspense fallback={null}>
           <FindSite sites={props.sites} onFound={found} />
         </Suspense>
-      ) : (
+      ) : props.own ? null : (
         <p className="small on-screen to-whole">
           <Link to="/p/$programmeId/map" params={{ programmeId: props.programmeId }}>
             {say('map.whole')}
@@ -113,10 +140,12 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
 function MapFrame({
   frame,
   map,
+  tell,
   children,
 }: {
   readonly frame: Frame;
   readonly map: UsedMap;
+  readonly tell: OwnMap['tell'] | undefined;
   readonly children: ReactNode;
 }) {
   const { say } = useLanguage();
@@ -144,7 +173,8 @@ function MapFrame({
       </p>
       <p className="said-only" role="status">
         {steps.told &&
-          say('map.told', { name: steps.told.name, verdict: steps.told.verdict, place: steps.place + 1, count })}
+          (tell?.(steps.told.key, steps.place + 1, count) ??
+            say('map.told', { name: steps.told.name, verdict: steps.told.verdict, place: steps.place + 1, count }))}
       </p>
     </div>
   );
@@ -152,10 +182,12 @@ function MapFrame({
 
 type UsedMap = ReturnType<typeof useMap>;
 
+const noSites: readonly SitePoint[] = [];
+
 /** What is seen of the map, what is drawn in it, and what hands and keys do to it. */
-function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = false, onSelect }: SitesMapProps) {
+function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = false, own, onSelect }: SitesMapProps) {
   const [element, sheet] = [useRef<HTMLDivElement>(null), useRef<HTMLDivElement>(null)];
-  const { ways, places, isRead } = useMapRows(programmeId, frame.plane);
+  const { ways, places, isRead } = useMapRows(programmeId, frame.plane, own?.ground);
   const laidOut = useSize(element);
   // Places move what is seen: marks are not made twice.
   const size = isRead ? laidOut : null;
@@ -175,7 +207,7 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
     point: (at) => setPointed(at && find(at)),
   });
   const large = useMemo(() => new Set(listed ?? sites.slice(0, first).map(({ key }) => key)), [listed, sites]);
-  const drawn = useMarks(frame.near, large, view, size);
+  const drawn = useMarks(own ? noSites : frame.near, large, view, size);
   const chosen = useMemo(
     () => (selected === null ? null : (frame.near.find(({ key }) => key === selected) ?? null)),
     [frame, selected],
@@ -183,11 +215,18 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
   const told = steps.told ?? pointed;
   const most = isWhole ? manyNames : fewNames;
   // Letters are measured when the marks stand.
-  const isLettered = useDeferredValue(drawn.marks.length > 0 || drawn.specks !== '', false);
+  const labels = useMemo(() => labelsOn(frame.plane, own?.labels ?? []), [frame.plane, own?.labels]);
+  const isLettered = useDeferredValue(drawn.marks.length > 0 || drawn.specks !== '' || own !== undefined, false);
   const names = useMemo(() => {
     if (!size || !isLettered) return [];
     const named = [...new Set([steps.told, pointed, chosen].filter((site) => site !== null))];
-    return mapNames({ drawn, named, places, ways, most }, view, size);
-  }, [size, isLettered, steps.told, pointed, chosen, drawn, places, ways, most, view]);
+    return mapNames({ drawn, named, labels, places, ways, most }, view, size);
+  }, [size, isLettered, steps.told, pointed, chosen, drawn, labels, places, ways, most, view]);
   return { element, sheet, size, ways, places, seen, steps, hand, drawn, names, selected: chosen, told };
 }
+
+const labelsOn = (plane: Plane, labels: OwnMap['labels']): readonly PointLabel[] =>
+  labels.flatMap(({ key, text, ...position }) => {
+    const point = plane.at(position);
+    return point ? [{ key, text, point }] : [];
+  });

@@ -1,4 +1,6 @@
 export type { MapSite } from './frame.ts';
 export { LazyMapPage as MapPage, LazySitesMap as SitesMap } from './lazyMap.tsx';
-export type { SitesMapProps } from './SitesMap.tsx';
+export type { PlanePoint } from './plane.ts';
+export type { MapOn, OwnMap, SitesMapProps } from './SitesMap.tsx';
 export { inSlices } from './slices.ts';
+export { type MapGround, pathOf, type WayLine } from './ways.ts';

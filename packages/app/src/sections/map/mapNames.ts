@@ -2,6 +2,7 @@ import type { SitePoint } from './frame.ts';
 import { lettering, letterWidth } from './letterWidth.ts';
 import type { MarksDrawn } from './marks.ts';
 import { type NameAsked, placeNames, type Rect } from './names.ts';
+import type { PlanePoint } from './plane.ts';
 import { onPicture, type Size, type View } from './view.ts';
 import type { MapPlace, WaysDrawn } from './ways.ts';
 
@@ -12,7 +13,14 @@ export interface MapName {
   readonly x: number;
   readonly y: number;
   readonly anchor: 'start' | 'end' | 'middle';
-  readonly of: 'site' | 'place' | 'river';
+  readonly of: 'site' | 'place' | 'river' | 'label';
+}
+
+/** Words at a point of the plane. */
+export interface PointLabel {
+  readonly key: string;
+  readonly text: string;
+  readonly point: PlanePoint;
 }
 
 /** What names are set from. */
@@ -22,6 +30,8 @@ export interface NamesAsked {
   readonly named: readonly SitePoint[];
   readonly places: readonly MapPlace[];
   readonly ways: WaysDrawn;
+  /** What is lettered beside names, most wanted first. */
+  readonly labels?: readonly PointLabel[];
   /** The most sites that are named; those the list shows come first. */
   readonly most: number;
 }
@@ -30,7 +40,11 @@ export interface NamesAsked {
  * The names in the picture: those that are chosen, sites the list shows, stores and landings, then rivers; as many as there is
  * room for.
  */
-export function mapNames({ drawn, named, places, ways, most }: NamesAsked, view: View, size: Size): readonly MapName[] {
+export function mapNames(
+  { drawn, named, places, ways, most, labels = [] }: NamesAsked,
+  view: View,
+  size: Size,
+): readonly MapName[] {
   const ask = (key: string, text: string, [x, y]: readonly [number, number], clear: number, weight: 400 | 700) => ({
     ...{ key, text, x, y, clear },
     width: letterWidth(text, weight),
@@ -38,6 +52,7 @@ export function mapNames({ drawn, named, places, ways, most }: NamesAsked, view:
   });
   const at = (point: readonly [number, number]) => onPicture(view, size, point);
   const chosen = named.map((site) => ask(`site ${site.key}`, site.name, at(site.point), 10, 700));
+  const lettered = labels.map(({ key, text, point }) => ask(`label ${key}`, text, at(point), 9, 700));
   const listed = drawn.marks
     .filter((mark) => mark.size > 12 && !named.some(({ key }) => key === mark.site.key))
     .reverse()
@@ -45,7 +60,7 @@ export function mapNames({ drawn, named, places, ways, most }: NamesAsked, view:
     .map(({ site, x, y, size: high }) => ask(`site ${site.key}`, site.name, [x, y], high / 2, 700));
   const stores = places.map(({ key, name, point }) => ask(`place ${key}`, name, at(point), 5, 400));
   const rivers = ways.rivers.map(({ key, name, point }) => ask(`river ${key}`, name, at(point), 2, 400));
-  const asked: readonly NameAsked[] = [...chosen, ...listed, ...stores, ...rivers];
+  const asked: readonly NameAsked[] = [...chosen, ...lettered, ...listed, ...stores, ...rivers];
   return placeNames(asked, [...marksTaken(drawn), ...buttonsTaken(size)], size).map((name) => ({
     ...name,
     of: name.key.slice(0, name.key.indexOf(' ')) as MapName['of'],

@@ -28,6 +28,20 @@ export interface MapPlace {
 
 const modes: readonly string[] = ['road', 'river', 'foot'];
 
+/** A way with the pieces of its line. */
+export interface WayLine {
+  readonly key: string;
+  readonly name: string | null;
+  readonly mode: string;
+  readonly pieces: readonly (readonly GeoPosition[])[];
+}
+
+/** Ways and places that are drawn where they are not those of the tables as they stand. */
+export interface MapGround {
+  readonly ways: readonly WayLine[];
+  readonly places: readonly (Omit<MapPlace, 'point' | 'kind'> & GeoPosition & { readonly kind: string | null })[];
+}
+
 /**
  * The lines of ways, as they are drawn.
  *
@@ -36,25 +50,53 @@ const modes: readonly string[] = ['road', 'river', 'foot'];
  */
 export function waysOf(ways: readonly Row[], lines: readonly Row[], plane: Plane): WaysDrawn {
   const known = new Map(ways.map((row) => [row.key, row.cells]));
+  const { drawn, ...paths } = linesDrawn(
+    lines.map(({ key, cells }) => {
+      const way = known.get(key);
+      return { key, name: way?.['name'] ?? null, mode: way?.['mode'] ?? '', pieces: piecesOf(cells['line']) };
+    }),
+    plane,
+  );
+  return { ...paths, without: ways.filter(({ key }) => !drawn.has(key)).length };
+}
+
+function linesDrawn(
+  lines: readonly WayLine[],
+  plane: Plane,
+): Omit<WaysDrawn, 'without'> & { readonly drawn: ReadonlySet<string> } {
   const paths: Record<WayMode, string> = { road: '', river: '', foot: '', other: '' };
   const rivers: { key: string; name: string; point: PlanePoint }[] = [];
   const drawn = new Set<string>();
-  for (const { key, cells } of lines) {
-    const pieces = piecesOf(cells['line']).map((piece) =>
-      piece.map((position) => plane.at(position)).filter((point) => point !== null),
-    );
+  for (const { key, name, mode, pieces: laid } of lines) {
+    const pieces = laid.map((piece) => piece.map((position) => plane.at(position)).filter((point) => point !== null));
     const path = pieces.map(pathOf).join('');
     if (path === '') continue;
-    const way = known.get(key);
-    const mode = way?.['mode'] ?? '';
     paths[modes.includes(mode) ? (mode as WayMode) : 'other'] += path;
     drawn.add(key);
     const longest = pieces.reduce((a, b) => (b.length > a.length ? b : a));
     const point = longest[Math.floor(longest.length / 2)];
-    if (mode === 'river' && way?.['name'] && point) rivers.push({ key, name: way['name'], point });
+    if (mode === 'river' && name && point) rivers.push({ key, name, point });
   }
-  return { paths, rivers, without: ways.filter(({ key }) => !drawn.has(key)).length };
+  return { paths, rivers, drawn };
 }
+
+/** The ways and places of a ground, laid on a plane. */
+export function groundDrawn(
+  { ways, places }: MapGround,
+  plane: Plane,
+): { readonly ways: WaysDrawn; readonly places: readonly MapPlace[] } {
+  const { paths, rivers } = linesDrawn(ways, plane);
+  return {
+    ways: { paths, rivers, without: 0 },
+    places: places.flatMap(({ key, name, kind, ...position }) => {
+      const point = plane.at(position);
+      return point ? [{ key, name, kind: drawnAs(kind), point }] : [];
+    }),
+  };
+}
+
+const drawnAs = (kind: string | null | undefined): MapPlace['kind'] =>
+  kind === 'store' || kind === 'landing' ? kind : 'other';
 
 /**
  * The places of a programme that have a position.
@@ -70,13 +112,12 @@ export function placesOf(
     const [latitude_deg, longitude_deg] = [numberOf(cells['latitude_deg']), numberOf(cells['longitude_deg'])];
     if (latitude_deg === null || longitude_deg === null || Math.abs(latitude_deg) > 90) return [];
     const point = plane.at({ latitude_deg, longitude_deg });
-    const kind = cells['kind'];
-    const drawnAs = kind === 'store' || kind === 'landing' ? kind : ('other' as const);
-    return point ? [{ key, name: cells['name'] ?? key, kind: drawnAs, point }] : [];
+    return point ? [{ key, name: cells['name'] ?? key, kind: drawnAs(cells['kind']), point }] : [];
   });
 }
 
-function pathOf(points: readonly PlanePoint[]): string {
+/** A line of the plane as a path; none where it is one point. */
+export function pathOf(points: readonly PlanePoint[]): string {
   if (points.length < 2) return '';
   return `M${points.map(([x, y]) => `${x.toFixed(3)} ${y.toFixed(3)}`).join('L')}`;
 }

@@ -1,6 +1,7 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams, useSearch } from '@tanstack/react-router';
 import { Bands } from './bands/Bands.tsx';
+import { FindVillage } from './finding/FindVillage.tsx';
 import { PlansBar } from './plans/PlansBar.tsx';
 import { rolloutQuery } from './rolloutQuery.ts';
 import { WeekMap } from './weekMap/WeekMap.tsx';
@@ -16,6 +17,7 @@ export function Rollout() {
     <div className="rollout">
       <h1>{sheet.sentence}</h1>
       {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}
+      <FindVillage sheet={sheet} programmeId={programmeId} />
       <PlansBar sheet={sheet} programmeId={programmeId} />
       <Bands sheet={sheet} programmeId={programmeId} />
       <WeekMap sheet={sheet} programmeId={programmeId} />

@@ -46,6 +46,9 @@ export function SitePage() {
             </Link>{' '}
             <Link to="/p/$programmeId/sites/$siteId/safety" params={{ programmeId, siteId }}>
               {say('site.to_safety')}
+            </Link>{' '}
+            <Link to="/p/$programmeId/rollout" params={{ programmeId }} search={{ site: siteId }}>
+              {say('rolloutFinding.from_site')}
             </Link>
           </p>
           {isCupOfBefore && design.safety !== null ? <CupOfBefore programmeId={programmeId} state={site} /> : null}

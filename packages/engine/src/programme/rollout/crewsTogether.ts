@@ -1,6 +1,7 @@
 import { askStore, goodsBehind, takeGoods } from './askStore.ts';
 import { timeSlack_days } from './constants.ts';
 import type { CrewTrips } from './crewTrips.ts';
+import { haulCost } from './planOutcome.ts';
 import type { Drawn } from './problem.ts';
 import { type PoolHolds, type Retiming, type TripTimes, tripTimes, waits } from './retiming.ts';
 import { loadTrip, note, passOver, rideTrip } from './rideTrip.ts';
@@ -81,13 +82,14 @@ export function setDrawn(ready: Retiming, drawn: Drawn | null): void {
 
 function clearShared(ready: Retiming): void {
   ready.broken.count = 0;
+  ready.unknown.length = 0;
   ready.hauls.count = 0;
   ready.haulFree.fill(0);
   for (const state of ready.stock) {
     state.asked = 0;
     state.at = 0;
   }
-  for (const holds of ready.holds) holds.count = 0;
+  for (const holds of ready.holds) holds.count = holds.away_count;
 }
 
 function begin(ready: Retiming, crewAt: number, trips: CrewTrips): void {
@@ -194,7 +196,7 @@ function leaveOut(ready: Retiming, crewAt: number, trips: CrewTrips, trip: numbe
   times.isMade[trip] = 0;
 }
 
-/** The last day from `from` to `to` on which all carriers of one of the pools are out; -1 where there is none. */
+/** The last day from `from` to `to` on which all carriers of one of the pools are out or away; -1 where there is none. */
 function lastClash(ready: Retiming, pools: readonly number[], from: number, to: number): number {
   let last = -1;
   for (let at = 0; at < pools.length; at++) {
@@ -230,8 +232,7 @@ function finishCrew(ready: Retiming, crewAt: number, trips: CrewTrips): number {
   for (let at = 0; at < stops; at++) waiting += weight[trips.stops[at]!]! * service[trips.stops[at]!]!;
   for (let at = 0; at < hauls.count; at++) {
     if (hauls.forCrew[at] !== crewAt) continue;
-    const { cost_per_trip, fuel_L_per_trip } = problem.stores[hauls.store[at]!]!.filledBy!;
-    ready.crewCost[crewAt]! += hauls.trips_count[at]! * (cost_per_trip + fuel_L_per_trip * problem.fuelPrice_per_L);
+    ready.crewCost[crewAt]! += haulCost(problem, hauls.store[at]!, hauls.trips_count[at]!);
   }
   ready.crewWaiting[crewAt] = waiting;
   return waiting;

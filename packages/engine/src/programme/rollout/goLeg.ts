@@ -1,4 +1,5 @@
 import { timeSlack_days } from './constants.ts';
+import { legAt } from './legAt.ts';
 import type { ReadyCrew, ReadyLegs, Retiming } from './retiming.ts';
 import { afterDays, afterRiver, endDay, firstHour } from './workDays.ts';
 
@@ -12,7 +13,8 @@ export function goLeg(ready: Retiming, crew: ReadyCrew, from: number, to: number
   leg.start = time;
   leg.legs = null;
   if (from === to) return time;
-  const at = from * ready.nodes + to;
+  const at = legAt(ready, crew, from, to);
+  leg.at = at;
   let begins = firstHour(calendar, null, time);
   leg.isBeyond = begins === Number.POSITIVE_INFINITY;
   let best = begins;

@@ -6,6 +6,8 @@ export {
   type WaitingBounds,
   waitingBounds,
 } from './bounds/index.ts';
+export * from './byHand/index.ts';
+export { leastThere } from './carriersAway.ts';
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
 export {

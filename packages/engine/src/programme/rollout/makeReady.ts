@@ -1,7 +1,8 @@
+import { isWanted } from './carriersAway.ts';
 import { leapYear_days } from './constants.ts';
 import { leapDays } from './leapDays.ts';
-import type { Crew, Job, LegTable, RolloutProblem } from './problem.ts';
-import { type ReadyCrew, type ReadyLegs, type Retiming, tripTimes } from './retiming.ts';
+import type { Crew, Job, LegTable, Pool, RolloutProblem, Travel } from './problem.ts';
+import { type PoolHolds, type ReadyCrew, type ReadyLegs, type Retiming, tripTimes } from './retiming.ts';
 import { stockState } from './stockState.ts';
 import { type WorkDays, workDays } from './workDays.ts';
 
@@ -16,13 +17,13 @@ export function retiming(problem: RolloutProblem): Retiming {
   const { jobs, crews, horizon_days, stores, goods, periods } = problem;
   const places = problem.placeIds.length;
   const calendars = new Map<string, WorkDays>();
-  const legs = problem.travels.map(({ byPeriod }) => byPeriod.map(readyLegs));
+  const travels = problem.travels.map(readyTravel);
   const groupOf = coupledGroups(problem);
   const count = new Int32Array(crews.length);
   for (const group of groupOf) count[group]!++;
   return {
     ...{ problem, horizon_days, places, nodes: places + jobs.length, goods: goods.length },
-    crews: crews.map((crew) => readyCrew(problem, crew, legs[crew.travel]!, calendars)),
+    crews: crews.map((crew) => readyCrew(problem, crew, travels[crew.travel]!, calendars)),
     periodFrom: Int32Array.from(periods, ({ from }) => from),
     periodOf: periodOfDays(problem),
     ...readyJobs(jobs),
@@ -43,7 +44,7 @@ export function retiming(problem: RolloutProblem): Retiming {
 function readyCrew(
   { horizon_days, stores, goods, riverEnds_h }: RolloutProblem,
   crew: Crew,
-  legs: readonly ReadyLegs[],
+  travel: ReadyTravel,
   calendars: Map<string, WorkDays>,
 ): ReadyCrew {
   const works = crew.work_h_per_day > 0 ? crew.works : new Uint8Array(horizon_days);
@@ -52,7 +53,7 @@ function readyCrew(
   calendars.set(key, calendar);
   const store = stores[crew.store]!;
   return {
-    ...{ crew: alike(crew), calendar, legs, storeNode: store.node },
+    ...{ crew: alike(crew), calendar, ...travel, storeNode: store.node },
     river_h: Math.min(crew.work_h_per_day, riverEnds_h),
     isStocked: goods.length > 0 || store.filledBy !== null,
   };
@@ -68,14 +69,52 @@ function alike(crew: Crew): Crew {
   };
 }
 
-/** Legs of one period may be shared by crews; their limits are copied flat. */
-function readyLegs(table: LegTable): ReadyLegs {
-  const { landBefore_h: before_h, river_h, landAfter_h: after_h, cost, fuel_L, limitOf, areaOf, limits } = table;
+type ReadyTravel = Pick<ReadyCrew, 'legs' | 'pairs'>;
+
+function readyTravel({ byPeriod, pairs }: Travel): ReadyTravel {
+  const made = new Map([...new Set(byPeriod)].map((table) => [table, readyLegs(table, pairs !== undefined)]));
+  return {
+    legs: byPeriod.map((table) => made.get(table)!),
+    pairs: pairs === undefined ? null : Float64Array.from(pairs.keys),
+  };
+}
+
+/** Legs of one period may be shared by crews; their limits are copied flat. Of some pairs alone, one that cannot be gone is added. */
+function readyLegs(table: LegTable, isOfPairs: boolean): ReadyLegs {
+  const { limits } = table;
+  const {
+    landBefore_h: before_h,
+    river_h,
+    landAfter_h: after_h,
+    cost,
+    fuel_L,
+    limitOf,
+    areaOf,
+  } = isOfPairs ? withNoLeg(table) : table;
   return {
     ...{ before_h, river_h, after_h, cost, fuel_L, limitOf, areaOf },
     limit_kg: Float64Array.from(limits, ({ kg }) => kg),
     limit_L: Float64Array.from(limits, ({ litres }) => litres),
     longest_m: Float64Array.from(limits, ({ longest_m }) => longest_m),
+  };
+}
+
+/** The same legs and, last, one that cannot be gone. */
+function withNoLeg(table: LegTable): Omit<LegTable, 'limits'> {
+  const size = table.landBefore_h.length + 1;
+  const hours = (list: Float32Array, last: number) => {
+    const longer = new Float32Array(size).fill(last);
+    longer.set(list);
+    return longer;
+  };
+  const limitOf = new Uint16Array(size);
+  limitOf.set(table.limitOf);
+  const areaOf = new Uint8Array(size);
+  areaOf.set(table.areaOf);
+  return {
+    ...{ landBefore_h: hours(table.landBefore_h, Number.POSITIVE_INFINITY), river_h: hours(table.river_h, 0) },
+    ...{ landAfter_h: hours(table.landAfter_h, 0), cost: hours(table.cost, 0), fuel_L: hours(table.fuel_L, 0) },
+    ...{ limitOf, areaOf },
   };
 }
 
@@ -133,8 +172,7 @@ function coupledGroups({ crews, stores, goods, pools }: RolloutProblem): Int32Ar
   const byPool = new Map<number, number>();
   for (const [at, crew] of crews.entries()) {
     for (const pool of crew.pools) {
-      const users_count = crews.filter((other) => other.pools.includes(pool)).length;
-      if (pools[pool]!.carriers_count < users_count) join(byPool, pool, at);
+      if (isWanted(pools[pool]!, pool, crews)) join(byPool, pool, at);
     }
     let store = crew.store;
     for (let deep = 0; deep <= stores.length; deep++) {
@@ -146,6 +184,15 @@ function coupledGroups({ crews, stores, goods, pools }: RolloutProblem): Int32Ar
     }
   }
   return groupOf;
+}
+
+/** Carriers that are away are held from the beginning, each by itself. */
+function holdsOf({ carriers_count, away = [] }: Pool): PoolHolds {
+  const each = away.flatMap((one) =>
+    Array<typeof one>(Math.max(0, Math.min(one.carriers_count, carriers_count))).fill(one),
+  );
+  const [from, to] = [each.map((one) => one.from), each.map((one) => one.to)];
+  return { from, to, away_count: each.length, count: each.length };
 }
 
 function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
@@ -163,11 +210,12 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
     },
     ...{ crewWaiting: numbers(crews.length), crewCost: numbers(crews.length) },
     ...{ haulFree: numbers(stores.length), haulTried: numbers(stores.length) },
-    holds: pools.map(() => ({ from: [], to: [], count: 0 })),
+    holds: pools.map(holdsOf),
     ...{ nextReady: numbers(crews.length), nextTrip: new Int32Array(crews.length) },
     ...{ doneJobs: new Int32Array(crews.length), doneAfter: new Int32Array(crews.length) },
     need: numbers(goods.length),
     ...{ aboard_kg: numbers(jobs.length), aboard_L: numbers(jobs.length), aboard_m: numbers(jobs.length) },
-    leg: { start: 0, legs: null, isBeyond: false },
+    leg: { start: 0, legs: null, at: 0, isBeyond: false },
+    unknown: [],
   };
 }

@@ -1,3 +1,4 @@
+import { isWanted, leastThere } from './carriersAway.ts';
 import { fewBlinks_fraction, fewJobs_count } from './constants.ts';
 import { evaluatePlan } from './evaluatePlan.ts';
 import { retiming } from './makeReady.ts';
@@ -73,20 +74,17 @@ function partOf(budget: SearchBudget, part: number, parts: number): SearchBudget
 
 /** The plan as the search sees it: what crews share says how much of it must be timed together. */
 export function stateFor(timing: Retiming, draws: Draws): CrewsByWaiting {
-  const { problem, crews } = timing;
+  const { problem } = timing;
   const numbers = crewNumbers(problem);
   const blink_fraction = problem.jobs.length <= fewJobs_count ? fewBlinks_fraction : crewRules.blink_fraction;
   if (!isShared(timing)) return new CrewsByWaiting(numbers, blink_fraction, draws);
-  const users = (pool: number) => crews.filter(({ crew }) => crew.pools.includes(pool)).length;
   const hasHauls = problem.stores.some(({ filledBy }) => filledBy !== null);
-  const sharesCarriers = problem.pools.some(({ carriers_count }, pool) => carriers_count < users(pool));
+  const sharesCarriers = problem.pools.some((pool, at) => isWanted(pool, at, problem.crews));
   if (hasHauls || sharesCarriers) return new CrewsSharing(numbers, blink_fraction, draws, timing);
   return new CrewsOnStock(numbers, blink_fraction, draws, timing);
 }
 
 /** Does anything but their own days hold crews up: goods that must be there, hauls, carriers that are out? */
 export function isShared({ isCoupled, crews, problem }: Retiming): boolean {
-  return (
-    isCoupled || crews.some(({ isStocked }) => isStocked) || problem.pools.some((pool) => pool.carriers_count <= 0)
-  );
+  return isCoupled || crews.some(({ isStocked }) => isStocked) || problem.pools.some((pool) => leastThere(pool) <= 0);
 }

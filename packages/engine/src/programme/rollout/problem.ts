@@ -119,7 +119,7 @@ export interface Haul {
   readonly fuel_L_per_trip: number;
 }
 
-/** Carriers that several crews share: a trip takes one from its first day to its last. */
+/** Carriers that several crews share, or that are away for some days: a trip takes one from its first day to its last. */
 export interface Pool {
   readonly carrierId: string;
   readonly carriers_count: number;

@@ -2,7 +2,7 @@ import type { Crew, RolloutProblem } from './problem.ts';
 import type { StockState } from './stockState.ts';
 import type { WorkDays } from './workDays.ts';
 
-/** Legs of one period, their limits flat. */
+/** Legs of one period, their limits flat. Where they are of some pairs alone, one more stands at the end that cannot be gone. */
 export interface ReadyLegs {
   readonly before_h: Float32Array;
   readonly river_h: Float32Array;
@@ -22,6 +22,8 @@ export interface ReadyCrew {
   readonly calendar: WorkDays;
   /** By period. */
   readonly legs: readonly ReadyLegs[];
+  /** Which pairs of nodes the legs are of, sorted by `from * nodes + to`; null: every pair. */
+  readonly pairs: Float64Array | null;
   readonly storeNode: number;
   /** Hours of a day on a river: its own or those until boats are ashore. */
   readonly river_h: number;
@@ -86,8 +88,9 @@ export interface BrokenFound {
   count: number;
 }
 
-/** Trips that hold a carrier of a pool: from and to, days both included. */
+/** What holds a carrier of a pool: from and to, days both included. First those that are away, then trips. */
 export interface PoolHolds {
+  readonly away_count: number;
   from: number[];
   to: number[];
   count: number;
@@ -158,6 +161,8 @@ export interface Retiming {
   readonly aboard_L: Float64Array;
   readonly aboard_m: Float64Array;
   readonly leg: LegFound;
+  /** Legs that were asked for and are not known, since clearShared: travel, from and to one after another. */
+  readonly unknown: number[];
 }
 
 /** What is known of the leg gone last. */
@@ -165,6 +170,8 @@ export interface LegFound {
   /** The time for which it set out, and the legs it was gone by. */
   start: number;
   legs: ReadyLegs | null;
+  /** Where it stands in them. */
+  at: number;
   /** Is there a way, but no day left to go it? */
   isBeyond: boolean;
 }

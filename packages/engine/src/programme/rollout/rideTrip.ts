@@ -73,9 +73,9 @@ export function rideTrip(
       for (let at = from; at < to; at++) passOver(ready, trips.stops[at]!);
       return false;
     }
-    leaves = setOut(ready, crew, base * ready.nodes + crew.storeNode);
-    cost += leg.legs!.cost[base * ready.nodes + crew.storeNode]!;
-    fuel_L += leg.legs!.fuel_L[base * ready.nodes + crew.storeNode]!;
+    leaves = setOut(ready, crew);
+    cost += leg.legs!.cost[leg.at]!;
+    fuel_L += leg.legs!.fuel_L[leg.at]!;
     node = crew.storeNode;
   }
   for (let at = from; at < to; at++) {
@@ -87,13 +87,12 @@ export function rideTrip(
       note(ready, leg.isBeyond ? 'beyondHorizon' : 'noWay', crewAt, trip, job, 0);
       continue;
     }
-    const way = node * ready.nodes + places + job;
-    if (leaves < 0) leaves = leg.legs === null ? leg.start : setOut(ready, crew, way);
+    if (leaves < 0) leaves = leg.legs === null ? leg.start : setOut(ready, crew);
     if (leg.legs !== null) {
-      cost += leg.legs.cost[way]!;
-      fuel_L += leg.legs.fuel_L[way]!;
+      cost += leg.legs.cost[leg.at]!;
+      fuel_L += leg.legs.fuel_L[leg.at]!;
     }
-    checkLoad(ready, crewAt, trip, job, at - from, way);
+    checkLoad(ready, crewAt, trip, job, at - from);
     node = places + job;
     ready.arrives[job] = arrives;
     now = work(ready, crewAt, trip, job, arrives, done + 1);
@@ -106,8 +105,8 @@ export function rideTrip(
     note(ready, leg.isBeyond ? 'beyondHorizon' : 'noWay', crewAt, trip, -1, 0);
     back = horizon_days;
   } else if (leg.legs !== null) {
-    cost += leg.legs.cost[node * ready.nodes + base]!;
-    fuel_L += leg.legs.fuel_L[node * ready.nodes + base]!;
+    cost += leg.legs.cost[leg.at]!;
+    fuel_L += leg.legs.fuel_L[leg.at]!;
   }
   const lastDay = Math.max(leaves, endDay(back));
   const nights = lastDay - leaves;
@@ -124,17 +123,17 @@ export function rideTrip(
 }
 
 /** The day a trip's first leg is begun: the first on which its hours count. */
-function setOut(ready: Retiming, crew: ReadyCrew, way: number): number {
-  const { start, legs } = ready.leg;
-  const hours = legs!.before_h[way]! + legs!.river_h[way]! + legs!.after_h[way]!;
-  return Math.floor(hours > 0 ? firstHour(crew.calendar, closedOf(ready, legs!, way), start) : start);
+function setOut(ready: Retiming, crew: ReadyCrew): number {
+  const { start, legs, at } = ready.leg;
+  const hours = legs!.before_h[at]! + legs!.river_h[at]! + legs!.after_h[at]!;
+  return Math.floor(hours > 0 ? firstHour(crew.calendar, closedOf(ready, legs!, at), start) : start);
 }
 
 /** Does what is on board pass the leg to this stop? */
-function checkLoad(ready: Retiming, crewAt: number, trip: number, job: number, stop: number, way: number): void {
+function checkLoad(ready: Retiming, crewAt: number, trip: number, job: number, stop: number): void {
   const { crew } = ready.crews[crewAt]!;
-  const { legs } = ready.leg;
-  const limit = legs === null ? -1 : legs.limitOf[way]!;
+  const { legs, at } = ready.leg;
+  const limit = legs === null ? -1 : legs.limitOf[at]!;
   const most_kg = limit < 0 ? crew.limit_kg : Math.min(crew.limit_kg, legs!.limit_kg[limit]!);
   const most_L = limit < 0 ? crew.limit_L : Math.min(crew.limit_L, legs!.limit_L[limit]!);
   const longest_m = limit < 0 ? crew.longest_m : Math.min(crew.longest_m, legs!.longest_m[limit]!);

@@ -1,6 +1,6 @@
 export { explainedWay, type WayQuestion } from './explainedWay.ts';
 export { readyWays } from './readyWays.ts';
-export { openChance } from './riverChance.ts';
+export { type LevelShares, levelShares, openChance, weekOf } from './riverChance.ts';
 export { travelBetween } from './travelBetween.ts';
 export type {
   ExplainedStretch,

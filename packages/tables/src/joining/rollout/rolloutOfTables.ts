@@ -10,6 +10,7 @@ import { type NotUsed, tableProblem } from '../../reading/tableProblems.ts';
 import type { TablesRead } from '../tablesRead.ts';
 import { arrivalsOf, calendarsOf, checkCrews, crewsOf, travelOf } from './crewRows.ts';
 import { DayCosts, type RolloutMoney } from './dayCosts.ts';
+import { carriersAwayOf, checkPlans, plansOf } from './planRows.ts';
 import { checkRivers, riverLevelsOf, wayLevelsOf } from './riverRows.ts';
 import { isTurned, RolloutRows } from './rolloutRows.ts';
 import { checkWaysPlanned, closuresOf, placesOf, waysOf } from './wayRows.ts';
@@ -67,6 +68,7 @@ export function rolloutOfTables(
   checkRivers(rows);
   checkCrews(rows);
   checkWork(rows);
+  checkPlans(rows);
   const costs = new DayCosts(rows, money);
   const settings = settingsUsed(money.settings, rows);
   const facts: RolloutFacts = {
@@ -79,8 +81,8 @@ export function rolloutOfTables(
     crews: crewsOf(rows, costs),
     calendars: calendarsOf(rows),
     arrivals: arrivalsOf(rows),
-    carriersAway: [],
-    plans: [],
+    carriersAway: carriersAwayOf(rows),
+    plans: plansOf(rows),
     work: workOf(rows),
   };
   return { facts, settings, problems: rows.problems, notUsed: rows.notUsed };

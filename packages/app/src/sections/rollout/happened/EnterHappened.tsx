@@ -1,4 +1,116 @@
-/** What happened, to be entered. */
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { Link, useParams, useSearch } from '@tanstack/react-router';
+import { useMemo } from 'react';
+import { useKnownRows } from '../../../forms/useKnownRows.ts';
+import { Who } from '../../../forms/Who.tsx';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { ChangedSince } from '../plans/ChangedSince.tsx';
+import { Searching } from '../plans/Searching.tsx';
+import { rolloutQuery } from '../rolloutQuery.ts';
+import { happenedTables, nextTrips, openArrivals, overdueTrips, type TripRows, tripsWithRows } from './happenedRows.ts';
+import { ArrivalRow, CarrierForms, CrewForms, GoodsForms, WayForms } from './OtherForms.tsx';
+import { TripEntry } from './TripEntry.tsx';
+import '../../../forms/forms.css';
+import '../plans/plans.css';
+import './happened.css';
+
+const from = '/p/$programmeId/rollout/happened';
+
+/** What happened, to be entered: what is asked first, then trips, boats, goods, ways, crews; and what becomes of the plan. */
+// long: the page as it is read, part after part
 export function EnterHappened() {
-  return null;
+  const { say } = useLanguage();
+  const { programmeId } = useParams({ from });
+  const { plan } = useSearch({ from });
+  const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
+  const rows = useKnownRows(programmeId, happenedTables);
+  const { day: today } = sheet;
+  const trips = useMemo(() => (rows === null ? [] : tripsWithRows(sheet, rows)), [sheet, rows]);
+  const shown = sheet.plans.find(({ planId }) => planId === sheet.planId);
+  const overdue = overdueTrips(trips);
+  const late = rows === null ? [] : openArrivals(rows, today).filter(({ cells }) => cells['dueOn']! < today);
+  const next = nextTrips(trips);
+  const told = trips.filter(({ trip }) => trip.state !== 'planned');
+  const others = trips.filter((one) => one.trip.state === 'planned' && !next.includes(one));
+  return (
+    <div className="happened">
+      <h1>{say('rolloutHappened.title')}</h1>
+      <p className="rest">
+        {shown === undefined
+          ? say('rolloutHappened.no_plan')
+          : say(shown.isInForce ? 'rolloutHappened.of_plan' : 'rolloutHappened.of_other_plan', {
+              name: shown.name,
+            })}{' '}
+        <Link
+          className="on-screen"
+          to="/p/$programmeId/rollout"
+          params={{ programmeId }}
+          search={shown === undefined ? {} : { plan: shown.planId }}
+        >
+          {say('rolloutPlans.back')}
+        </Link>
+      </p>
+      <Who />
+      <Searching programmeId={programmeId} sheet={sheet} />
+      <ChangedSince programmeId={programmeId} sheet={sheet} />
+      {overdue.length + late.length === 0 || rows === null ? null : (
+        <section className="asked-first" aria-labelledby="asked-first">
+          <h2 id="asked-first">{say('rolloutHappened.asked_first')}</h2>
+          <Trips of={overdue} {...{ programmeId, today }} isAsked />
+          <ul className="plain-list">
+            {late.map((row) => (
+              <ArrivalRow key={row.key} {...{ programmeId, rows, today, row }} />
+            ))}
+          </ul>
+        </section>
+      )}
+      {trips.length === 0 ? null : (
+        <section aria-labelledby="happened-trips">
+          <h2 id="happened-trips">{say('rolloutHappened.trips')}</h2>
+          <Trips of={next.filter((one) => !overdue.includes(one))} {...{ programmeId, today }} />
+          <Folded title={say('rolloutHappened.told_trips', { count: told.length })} count={told.length}>
+            <p className="small">{say('rolloutHappened.past_about')}</p>
+            <Trips of={told.filter((one) => !next.includes(one))} {...{ programmeId, today }} />
+          </Folded>
+          <Folded title={say('rolloutHappened.other_trips', { count: others.length })} count={others.length}>
+            <Trips of={others} {...{ programmeId, today }} />
+          </Folded>
+        </section>
+      )}
+      {rows === null ? null : (
+        <>
+          <CarrierForms {...{ programmeId, rows, today }} />
+          <GoodsForms {...{ programmeId, rows, today }} />
+          <WayForms {...{ programmeId, rows, today }} />
+          <CrewForms {...{ programmeId, rows, today }} />
+        </>
+      )}
+    </div>
+  );
+}
+
+function Folded(props: { readonly title: string; readonly count: number; readonly children: React.ReactNode }) {
+  if (props.count === 0) return null;
+  return (
+    <details>
+      <summary className="press">{props.title}</summary>
+      {props.children}
+    </details>
+  );
+}
+
+function Trips(props: {
+  readonly programmeId: string;
+  readonly of: readonly TripRows[];
+  readonly today: string;
+  readonly isAsked?: boolean;
+}) {
+  const { programmeId, of, today, isAsked = false } = props;
+  return (
+    <>
+      {of.map((one) => (
+        <TripEntry key={one.row.key} of={one} {...{ programmeId, today, isAsked }} />
+      ))}
+    </>
+  );
 }

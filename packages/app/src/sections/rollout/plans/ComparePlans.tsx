@@ -1,4 +1,145 @@
-/** Plans that are kept, and two of them side by side. */
+import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
+import { Link, useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import { useDeferredValue, useId } from 'react';
+import { answerOf, api } from '../../../api/client.ts';
+import { Who } from '../../../forms/Who.tsx';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { rolloutQuery } from '../rolloutQuery.ts';
+import { ComparedAreas, ComparedSites, Differences } from './ComparedTables.tsx';
+import { PutInForce } from './PlanActs.tsx';
+import { planName } from './planWords.ts';
+import { ServedPicture } from './ServedPicture.tsx';
+import './plans.css';
+
+const from = '/p/$programmeId/rollout/plans';
+
+const comparedQuery = (programmeId: string, a: string, b: string) => ({
+  queryKey: ['programme', programmeId, 'rolloutCompared', a, b],
+  queryFn: () =>
+    answerOf(
+      api.GET('/api/programmes/{programmeId}/rollout/compared', {
+        params: { path: { programmeId }, query: { a, b } },
+      }),
+    ),
+  enabled: a !== b,
+});
+
+/** Two plans side by side: what differs, for whom, what it costs. */
+// long: the page as it is read, part after part
 export function ComparePlans() {
-  return null;
+  const language = useLanguage();
+  const { say } = language;
+  const { programmeId } = useParams({ from });
+  const asked = useSearch({ from });
+  const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId));
+  const { plans } = sheet;
+  const known = (planId: string | undefined) => plans.find((plan) => plan.planId === planId);
+  const a = known(asked.a) ?? plans.find((plan) => plan.isInForce) ?? plans[0];
+  const b = known(asked.b) ?? plans.find((plan) => plan !== a);
+  if (a === undefined || b === undefined)
+    return (
+      <>
+        <h1>{say('rolloutPlans.side_by_side')}</h1>
+        <p>{say('rolloutPlans.one_plan')}</p>
+        <Back programmeId={programmeId} />
+      </>
+    );
+  return (
+    <div className="compare-plans">
+      <h1>{say('rolloutPlans.compared_title', { a: a.name, b: b.name })}</h1>
+      <search className="two-plans on-screen">
+        {(
+          [
+            ['a', a],
+            ['b', b],
+          ] as const
+        ).map(([side, plan]) => (
+          <PlanChoice key={side} {...{ plans, plan, side, language }} of={{ a: a.planId, b: b.planId }} />
+        ))}
+        <button type="button" className="button" onClick={() => window.print()}>
+          {say('rolloutPlans.print')}
+        </button>
+      </search>
+      {a === b ? <p role="status">{say('rolloutPlans.same_plan')}</p> : <Beside {...{ programmeId, a, b, sheet }} />}
+      <Back programmeId={programmeId} />
+    </div>
+  );
+}
+
+type Sheet = Awaited<ReturnType<NonNullable<ReturnType<typeof rolloutQuery>['queryFn']>>>;
+type Plan = Sheet['plans'][number];
+
+function PlanChoice(props: {
+  readonly plans: readonly Plan[];
+  readonly plan: Plan;
+  readonly side: 'a' | 'b';
+  readonly of: { readonly a: string; readonly b: string };
+  readonly language: ReturnType<typeof useLanguage>;
+}) {
+  const { plans, plan, side, of, language } = props;
+  const navigate = useNavigate({ from });
+  return (
+    <label>
+      {language.say(`rolloutPlans.side_${side}`)}{' '}
+      <select
+        value={plan.planId}
+        onChange={(event) =>
+          void navigate({ to: '.', search: { ...of, [side]: event.target.value }, replace: true, resetScroll: false })
+        }
+      >
+        {plans.map((one) => (
+          <option key={one.planId} value={one.planId}>
+            {planName(one, language)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+function Back({ programmeId }: { readonly programmeId: string }) {
+  const { say } = useLanguage();
+  return (
+    <p className="on-screen">
+      <Link to="/p/$programmeId/rollout" params={{ programmeId }}>
+        {say('rolloutPlans.back')}
+      </Link>
+    </p>
+  );
+}
+
+function Beside(props: {
+  readonly programmeId: string;
+  readonly a: Plan;
+  readonly b: Plan;
+  readonly sheet: Pick<Sheet, 'currency'>;
+}) {
+  const { say } = useLanguage();
+  const id = useId();
+  const { programmeId, a, b, sheet } = props;
+  const asked = useDeferredValue({ a: a.planId, b: b.planId });
+  const { data: compared, error } = useQuery(comparedQuery(programmeId, asked.a, asked.b));
+  if (error !== null) throw error;
+  if (compared === undefined) return <p role="status">{say('rolloutPlans.comparing')}</p>;
+  const { said, sites, byArea } = compared;
+  return (
+    <>
+      <ul className="compared-said">
+        {said.map((one) => (
+          <li key={one}>{one}</li>
+        ))}
+      </ul>
+      <p className="presses on-screen">
+        <PutInForce programmeId={programmeId} plan={a} />
+        <PutInForce programmeId={programmeId} plan={b} />
+        <Who />
+      </p>
+      <h2>{say('rolloutPlans.people_title')}</h2>
+      <ServedPicture sites={sites} a={a.name} b={b.name} />
+      <h2 id={id}>{say('rolloutPlans.costs_title', { a: a.name, b: b.name })}</h2>
+      <Differences compared={compared} currency={sheet.currency} labelled={id} />
+      <ComparedSites sites={sites} a={a.name} b={b.name} />
+      <ComparedAreas areas={byArea} a={a.name} b={b.name} />
+    </>
+  );
 }

@@ -74,6 +74,8 @@ export interface FinishDates {
   readonly bySite: readonly SiteFinish[];
   readonly byWeek: readonly WeekServed[];
   readonly finish: ProgrammeFinish;
+  /** The first day of service of the last of its sites; the horizon where one is not handed over within it. */
+  readonly allServed: Spans;
   readonly cost: Spans;
   /** How the weather of each area was drawn. */
   readonly weatherBy: readonly WeatherDrawn[];
@@ -186,6 +188,7 @@ interface Tally {
   readonly newPeople: Float64Array;
   readonly newSites: Float64Array;
   readonly finish: Float64Array;
+  readonly allServed: Float64Array;
   readonly cost: Float64Array;
   readonly replicates: number;
   notDone: number;
@@ -204,6 +207,7 @@ function emptyTally({ horizon_days }: RolloutProblem, tripsOf: readonly CrewTrip
     newPeople: new Float64Array(weeks),
     newSites: new Float64Array(weeks),
     finish: new Float64Array(replicates),
+    allServed: new Float64Array(replicates),
     cost: new Float64Array(replicates),
   };
 }
@@ -213,7 +217,7 @@ function count(tally: Tally, ready: Retiming, replicate: number): void {
   const { jobs, horizon_days, serviceRow, weeks, people, sites, replicates, newPeople, newSites } = tally;
   newPeople.fill(0);
   newSites.fill(0);
-  let last = 0;
+  let [last, lastServed] = [0, 0];
   let isDone = true;
   for (let place = 0; place < jobs.length; place++) {
     const job = jobs[place]!;
@@ -222,6 +226,7 @@ function count(tally: Tally, ready: Retiming, replicate: number): void {
     tally.handOver[place * (horizon_days + 1) + day]!++;
     tally.service[place * serviceRow + served]!++;
     if (day > last) last = day;
+    if (served > lastServed) lastServed = served;
     if (day >= horizon_days) isDone = false;
     else {
       const week = Math.floor(served / week_days);
@@ -237,6 +242,7 @@ function count(tally: Tally, ready: Retiming, replicate: number): void {
     sites[week * replicates + replicate] = allSites;
   }
   tally.finish[replicate] = last;
+  tally.allServed[replicate] = isDone ? lastServed : horizon_days;
   let cost = 0;
   for (let crew = 0; crew < ready.crewCost.length; crew++) cost += ready.crewCost[crew]!;
   tally.cost[replicate] = cost;
@@ -268,6 +274,7 @@ function datesOf(
   return {
     ...{ replicates_count: done, isWhole: done === asked, bySite, byWeek: weeksOf(tally, done, ranks), weatherBy },
     finish: { ...spansOfSorted(days.sort(), ranks), mean_day, sd_days, notDone_fraction: tally.notDone / done },
+    allServed: spansOfSorted(tally.allServed.slice(0, done).sort(), ranks),
     cost: spansOfSorted(tally.cost.slice(0, done).sort(), ranks),
   };
 }

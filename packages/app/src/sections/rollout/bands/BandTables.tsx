@@ -1,0 +1,49 @@
+import type { RolloutSheet } from '@eavewell/tables';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+
+/** The curve of the people who drink, as a table: for who reads rather than looks. */
+export function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
+  const { say, numbers } = useLanguage();
+  const { servedByWeek, served, servedBefore_people: before } = sheet;
+  if (servedByWeek.length === 0 && served.length === 0) return null;
+  const count = (people: number) => numbers.fixed(before + people, 0);
+  const isDrawn = servedByWeek.length > 0;
+  return (
+    <details className="band-table on-screen">
+      <summary>{say('rolloutBands.drinking_table')}</summary>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{say(isDrawn ? 'rolloutBands.head_until' : 'rolloutBands.head_day')}</th>
+            <th scope="col" className="num">
+              {say(isDrawn ? 'rolloutBands.head_likely' : 'rolloutBands.head_people')}
+            </th>
+            {isDrawn ? (
+              <th scope="col" className="num">
+                {say('rolloutBands.head_between')}
+              </th>
+            ) : null}
+          </tr>
+        </thead>
+        <tbody>
+          {isDrawn
+            ? servedByWeek.map(({ until, p10, p50, p90 }) => (
+                <tr key={until}>
+                  <th scope="row">{numbers.date(until)}</th>
+                  <td className="num">{count(p50)}</td>
+                  <td className="num">
+                    {say('numbers.between', { from: count(Math.min(p10, p90)), to: count(Math.max(p10, p90)) })}
+                  </td>
+                </tr>
+              ))
+            : served.map(({ day, people }) => (
+                <tr key={day}>
+                  <th scope="row">{numbers.date(day)}</th>
+                  <td className="num">{count(people)}</td>
+                </tr>
+              ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}

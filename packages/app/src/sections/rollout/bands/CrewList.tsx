@@ -1,0 +1,102 @@
+import type { RolloutSheet, SheetCrew } from '@eavewell/tables';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { TripMark } from './CrewRow.tsx';
+import { TripKnown, TripPapers } from './TripOpened.tsx';
+import { crewWords, peopleOf, type TripOfCrew } from './tripWords.ts';
+
+/** Trips of a crew that stand open before the later ones. Ours. */
+const next_most = 3;
+
+interface At {
+  readonly sheet: RolloutSheet;
+  readonly programmeId: string;
+}
+
+/** Where there is no room for weeks side by side: ways that close, then each crew with its trips, the next first. */
+export function CrewList({ sheet, programmeId }: At) {
+  const { say, numbers } = useLanguage();
+  const closing = sheet.strips.filter(({ spans }) => spans.length > 0);
+  return (
+    <div className="crew-list">
+      {closing.length === 0 ? null : (
+        <section>
+          <h2>{say('rolloutBands.ways')}</h2>
+          <ul>
+            {closing.map(({ stripId, name, spans }) => (
+              <li key={stripId}>
+                {say('rolloutBands.closes', {
+                  name,
+                  said: spans
+                    .map(({ from, to, said }) =>
+                      say('rolloutBands.way_span', { from: numbers.date(from), to: numbers.date(to), said }),
+                    )
+                    .join('; '),
+                })}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {sheet.crews.map((crew) => (
+        <Crew key={crew.crewId} {...{ crew, sheet, programmeId }} />
+      ))}
+    </div>
+  );
+}
+
+function Crew({ crew, ...at }: At & { readonly crew: SheetCrew }) {
+  const language = useLanguage();
+  const { say } = language;
+  const done = crew.trips.filter(({ state }) => state === 'done');
+  const open = crew.trips.filter(({ state }) => state !== 'done');
+  const ofCrew = (trips: typeof done) => trips.map((trip): TripOfCrew => ({ trip, crew }));
+  const later = open.slice(next_most);
+  return (
+    <section>
+      <h2>{crew.name}</h2>
+      <p className="small">{crewWords(crew, at.sheet, language)}</p>
+      {crew.trips.length === 0 ? <p>{say('rolloutBands.crew_no_trips')}</p> : null}
+      <Trips trips={ofCrew(open.slice(0, next_most))} {...at} />
+      {later.length === 0 ? null : (
+        <details>
+          <summary>{say('rolloutBands.list_later', { count: later.length })}</summary>
+          <Trips trips={ofCrew(later)} {...at} />
+        </details>
+      )}
+      {done.length === 0 ? null : (
+        <details>
+          <summary>{say('rolloutBands.list_done', { count: done.length })}</summary>
+          <Trips trips={ofCrew(done)} {...at} />
+        </details>
+      )}
+    </section>
+  );
+}
+
+function Trips({ trips, ...at }: At & { readonly trips: readonly TripOfCrew[] }) {
+  const { say, numbers } = useLanguage();
+  return (
+    <ul className="trips">
+      {trips.map((of) => (
+        <li key={of.trip.tripId}>
+          <details className="trip">
+            <summary>
+              <TripMark trip={of.trip} />{' '}
+              <b>
+                {say('rolloutBands.list_trip', {
+                  leaves: numbers.date(of.trip.leaves),
+                  back: numbers.date(of.trip.back),
+                })}
+              </b>
+              <span className="small">
+                {of.trip.stops.map(({ name }) => name).join(', ')}; {numbers.people(peopleOf(of.trip))}
+              </span>
+            </summary>
+            <TripKnown of={of} />
+            <TripPapers of={of} {...at} />
+          </details>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,160 @@
+import type { RolloutSheet, SheetStop } from '@eavewell/tables';
+import { Link } from '@tanstack/react-router';
+import type { ReactNode, RefObject } from 'react';
+import { Button, Dialog, Heading, Popover } from 'react-aria-components';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
+
+/** A trip that was pressed: all that the sheet knows of it, and where its papers are. */
+export function TripOpened({
+  of,
+  near,
+  onClose,
+  children,
+  ...at
+}: {
+  readonly of: TripOfCrew;
+  readonly sheet: RolloutSheet;
+  readonly programmeId: string;
+  readonly near: RefObject<HTMLElement | null>;
+  readonly onClose: () => void;
+  /** What can be done with it by hand. */
+  readonly children?: ReactNode;
+}) {
+  const { say, numbers } = useLanguage();
+  return (
+    <Popover
+      className="popover trip-opened"
+      placement="bottom"
+      triggerRef={near}
+      isOpen
+      onOpenChange={(isOpen) => {
+        if (!isOpen) onClose();
+      }}
+    >
+      <Dialog className="popover-sheet">
+        <Heading slot="title">
+          {say('rolloutBands.trip_name', {
+            crew: of.crew.name,
+            leaves: numbers.date(of.trip.leaves),
+            back: numbers.date(of.trip.back),
+          })}
+        </Heading>
+        <TripKnown of={of} />
+        <TripPapers of={of} {...at} />
+        {children}
+        <p>
+          <Button className="button plain" slot="close">
+            {say('rolloutBands.close')}
+          </Button>
+        </p>
+      </Dialog>
+    </Popover>
+  );
+}
+
+/** What is known of a trip: what is wrong with it, its stops with days and doubt, its load, what it waits for. */
+export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
+  const language = useLanguage();
+  const { say, numbers } = language;
+  const states = statesOf(trip, language);
+  const load = say('rolloutBands.load', {
+    kg: numbers.quantity(Math.round(trip.kg), 'kg'),
+    nights: say('rolloutBands.nights', { count: trip.nights_count }),
+  });
+  return (
+    <>
+      {states.length === 0 ? null : <p className="small">{states.join(', ')}</p>}
+      {trip.broken.map(({ said, siteId }) => (
+        <p key={`${siteId} ${said}`} className="w-short">
+          {said}
+        </p>
+      ))}
+      {trip.tightSaid === null || trip.broken.length > 0 ? null : <p className="w-tight">{trip.tightSaid}</p>}
+      <Stops stops={trip.stops} />
+      <p className="small">
+        {load}
+        {trip.state === 'planned' ? `; ${waitWords(trip, language)}` : ''}
+      </p>
+    </>
+  );
+}
+
+function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
+  const { say, numbers } = useLanguage();
+  if (stops.length === 0) return null;
+  return (
+    <table className="trip-stops">
+      <thead>
+        <tr>
+          <th scope="col">{say('rolloutBands.stop_head_site')}</th>
+          <th scope="col" className="num">
+            {say('rolloutBands.stop_head_people')}
+          </th>
+          <th scope="col">{say('rolloutBands.stop_head_handOver')}</th>
+          <th scope="col">{say('rolloutBands.stop_head_served')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {stops.map((stop) => (
+          <tr key={stop.siteId}>
+            <th scope="row">{stop.name}</th>
+            <td className="num">{numbers.fixed(stop.people, 0)}</td>
+            {stop.isWayUp ? <StopDays stop={stop} /> : <td colSpan={2}>{say('rolloutBands.stop_not_done')}</td>}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** When it is handed over, and from when on its people drink, with how sure that is. */
+function StopDays({ stop: { arrives, handOver, served, futures } }: { readonly stop: SheetStop }) {
+  const { say, numbers } = useLanguage();
+  const between =
+    futures === null || futures.p10 === null
+      ? null
+      : futures.p90 === null
+        ? say('rolloutBands.stop_between_open', { from: numbers.date(futures.p10) })
+        : say('rolloutBands.stop_between', { from: numbers.date(futures.p10), to: numbers.date(futures.p90) });
+  return (
+    <>
+      <td>
+        {handOver === null ? say('numbers.notKnown') : numbers.date(handOver)}
+        {arrives === null ? null : (
+          <span className="doubt">
+            {say('rolloutBands.stop_head_from')} {numbers.date(arrives)}
+          </span>
+        )}
+      </td>
+      <td>
+        {served === null ? say('numbers.notKnown') : numbers.date(served)}
+        {between === null ? null : <span className="doubt">{between}</span>}
+      </td>
+    </>
+  );
+}
+
+/** Where a trip's manifest and its crew's itinerary are. */
+export function TripPapers({
+  of: { trip, crew },
+  sheet,
+  programmeId,
+}: {
+  readonly of: TripOfCrew;
+  readonly sheet: Pick<RolloutSheet, 'planId'>;
+  readonly programmeId: string;
+}) {
+  const { say } = useLanguage();
+  const search = sheet.planId === null ? {} : { plan: sheet.planId };
+  return (
+    <p className="trip-papers on-screen">
+      <Link to="/p/$programmeId/rollout/trips/$tripId" params={{ programmeId, tripId: trip.tripId }} search={search}>
+        {say('rolloutBands.manifest')}
+      </Link>{' '}
+      <Link to="/p/$programmeId/rollout/crews/$crewId" params={{ programmeId, crewId: crew.crewId }} search={search}>
+        {say('rolloutBands.itinerary', { crew: crew.name })}
+      </Link>
+    </p>
+  );
+}

@@ -1,0 +1,89 @@
+import type { RolloutSheet, SheetCrew, SheetTrip } from '@eavewell/tables';
+import type { AppLanguage } from '@eavewell/words/app';
+
+type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+
+/** How a trip is drawn: what is wrong with it comes before what became of it. */
+export type TripLook = 'done' | 'underWay' | 'planned' | 'tight' | 'broken';
+
+/** How a trip is drawn. What is done is a fact: nothing of it is tight any more. */
+export function lookOf({ state, broken, isTight }: Pick<SheetTrip, 'state' | 'broken' | 'isTight'>): TripLook {
+  if (state === 'done') return 'done';
+  if (broken.length > 0) return 'broken';
+  return isTight ? 'tight' : state;
+}
+
+/** People of all stops of a trip. */
+export const peopleOf = ({ stops }: Pick<SheetTrip, 'stops'>): number =>
+  stops.reduce((sum, { people }) => sum + people, 0);
+
+/** What is to be known of a trip beside its days: done, under way, tight, broken, overdue, locked. */
+export function statesOf(trip: SheetTrip, { say }: Pick<Words, 'say'>): readonly string[] {
+  return [
+    ...(trip.state === 'planned' ? [] : [say(`rolloutBands.state_${trip.state}`)]),
+    ...(trip.broken.length > 0 ? [say('rolloutBands.state_broken')] : []),
+    ...(trip.isTight && trip.broken.length === 0 ? [say('rolloutBands.state_tight')] : []),
+    ...(trip.isOverdue ? [say('rolloutBands.state_overdue')] : []),
+    ...(trip.isLocked ? [say('rolloutBands.state_locked')] : []),
+  ];
+}
+
+/** A trip in a sentence: for who does not see its hull. */
+export function tripLabel(trip: SheetTrip, crew: Pick<SheetCrew, 'name'>, { say, numbers }: Words): string {
+  const states = statesOf(trip, { say });
+  return say('rolloutBands.trip', {
+    crew: crew.name,
+    leaves: numbers.date(trip.leaves),
+    back: numbers.date(trip.back),
+    sites: say('rolloutBands.sites', { count: trip.stops.length }),
+    people: numbers.people(peopleOf(trip)),
+    nights: say('rolloutBands.nights', { count: trip.nights_count }),
+    states: states.length === 0 ? 'none' : 'some',
+    statesSaid: states.join(', '),
+  });
+}
+
+/** Named ways at most in "by". Ours. */
+const named_most = 2;
+
+/** By way of what a trip goes out: the names of the ways of its first leg, or what kind they are. */
+export function byWayOf(trip: SheetTrip, { ways }: Pick<RolloutSheet, 'ways'>, { say }: Pick<Words, 'say'>): string {
+  const wanted = new Set(trip.legs[0]?.wayIds ?? []);
+  const gone = ways.filter(({ wayId }) => wanted.has(wayId));
+  const names = [...new Set(gone.map(({ name }) => name).filter((name) => name !== null && name !== ''))];
+  if (names.length > 0) return names.slice(0, named_most).join(', ');
+  return [...new Set(gone.map(({ mode }) => say(`rolloutBands.mode_${mode}`)))].join(', ');
+}
+
+/** A crew in a few words: how many, by what, from when on. */
+export function crewWords(crew: SheetCrew, sheet: Pick<RolloutSheet, 'from'>, { say, numbers }: Words): string {
+  const isLater =
+    crew.from !== null && crew.from > sheet.from && crew.trips.every(({ leaves }) => leaves >= crew.from!);
+  const values = { people: numbers.people(crew.people), goesBy: crew.goesBy };
+  return isLater
+    ? say('rolloutBands.crew_from', { ...values, date: numbers.date(crew.from!) })
+    : say('rolloutBands.crew_about', values);
+}
+
+/** Why a trip leaves when it does. */
+export function waitWords({ waitsFor, waited_days }: SheetTrip, { say, numbers }: Words): string {
+  const days = numbers.days(Math.round(waited_days));
+  return say(waited_days < 0.5 ? 'rolloutBands.waits_nothing' : `rolloutBands.waits_${waitsFor}`, { days });
+}
+
+/** A trip with its crew. */
+export interface TripOfCrew {
+  readonly trip: SheetTrip;
+  readonly crew: SheetCrew;
+}
+
+/** Trips that are still to leave, the next first. */
+export function leavingNext({ crews }: Pick<RolloutSheet, 'crews'>): readonly TripOfCrew[] {
+  return crews
+    .flatMap((crew) => crew.trips.filter(({ state }) => state === 'planned').map((trip) => ({ trip, crew })))
+    .sort((a, b) => (a.trip.leaves === b.trip.leaves ? 0 : a.trip.leaves < b.trip.leaves ? -1 : 1));
+}
+
+/** Every trip with its crew. */
+export const tripsOf = ({ crews }: Pick<RolloutSheet, 'crews'>): readonly TripOfCrew[] =>
+  crews.flatMap((crew) => crew.trips.map((trip) => ({ trip, crew })));

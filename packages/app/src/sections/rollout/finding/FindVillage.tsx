@@ -1,0 +1,143 @@
+import type { RolloutSheet } from '@eavewell/tables';
+import { Link, useNavigate, useSearch } from '@tanstack/react-router';
+import { useMemo, useState } from 'react';
+import { Button, ComboBox, Input, Label, ListBox, ListBoxItem, Popover } from 'react-aria-components';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { SiteFinder } from '../../sites/index.ts';
+import { rolloutAskedOf } from '../rolloutAsked.ts';
+import { weekOfDay } from '../weekMap/weeks.ts';
+import { MendingLink } from './MendingLink.tsx';
+import { mendingOf } from './mending.ts';
+import { useVillages } from './useVillages.ts';
+import { comingTo, type Village, type VillageFound, villageFound } from './villageFound.ts';
+import { villageWords } from './villageWords.ts';
+import './finding.css';
+
+const from = '/p/$programmeId/rollout';
+
+/** Names offered at once. Ours. */
+const most = 30;
+
+/** A field for the name of a village, and one sentence: when it drinks, how sure that is, who comes; or why nobody does. */
+export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutSheet; readonly programmeId: string }) {
+  const { site } = useSearch({ from });
+  const navigate = useNavigate({ from });
+  const { villages, known } = useVillages(sheet, programmeId);
+  const found = useMemo(() => (site === undefined ? null : villageFound(sheet, site, known)), [sheet, site, known]);
+  const choose = (siteId: string) => {
+    const coming = comingTo(sheet, siteId);
+    const day = coming?.stop.starts ?? coming?.stop.arrives ?? coming?.trip.leaves;
+    const week = day === undefined ? undefined : weekOfDay(day)?.from;
+    void navigate({
+      to: '.',
+      search: (before) => rolloutAskedOf({ ...before, site: siteId, ...(week === undefined ? {} : { week }) }),
+      resetScroll: false,
+    });
+  };
+  return (
+    <section className="find-village">
+      <NameField villages={villages} onChosen={choose} />
+      {found === null ? null : <Answer {...{ found, sheet, programmeId }} />}
+    </section>
+  );
+}
+
+function NameField({ villages, onChosen }: { readonly villages: readonly Village[]; onChosen(siteId: string): void }) {
+  const { say, numbers } = useLanguage();
+  const [typed, setTyped] = useState('');
+  const finder = useMemo(() => new SiteFinder(villages), [villages]);
+  // At once, not deferred: a key pressed right after the last letter is to choose among what those letters find.
+  const items = useMemo(() => {
+    const places = finder.find(typed);
+    const shown = places === null ? villages.slice(0, most) : [...places.slice(0, most)].map((at) => villages[at]!);
+    return shown.map((village) => ({ ...village, id: village.siteId }));
+  }, [finder, villages, typed]);
+  return (
+    <ComboBox
+      className="village-name on-screen"
+      items={items}
+      inputValue={typed}
+      onInputChange={setTyped}
+      onSelectionChange={(key) => {
+        const village = villages.find(({ siteId }) => siteId === key);
+        if (!village) return;
+        setTyped(village.name);
+        onChosen(village.siteId);
+      }}
+      allowsEmptyCollection
+    >
+      <Label>{say('rolloutFinding.label')}</Label>
+      <div>
+        <Input />
+        <Button aria-label={say('rolloutFinding.open')}>
+          <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">
+            <path d="M2 5.5 8 11.5 14 5.5" />
+          </svg>
+        </Button>
+      </div>
+      <Popover className="village-list">
+        <ListBox renderEmptyState={() => <p className="small">{say('rolloutFinding.none')}</p>}>
+          {(village: Village & { id: string }) => (
+            <ListBoxItem id={village.id} textValue={village.name}>
+              {village.name}{' '}
+              <span className="small">
+                {[village.siteId, ...(village.area === null ? [] : [village.area])].join(', ')}
+                {village.people === null ? '' : `, ${numbers.people(village.people)}`}
+              </span>
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </Popover>
+    </ComboBox>
+  );
+}
+
+function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSheet; readonly programmeId: string }) {
+  const language = useLanguage();
+  const { say } = language;
+  const { found, sheet, programmeId } = props;
+  const { plan, week } = useSearch({ from });
+  const { first, more, why } = useMemo(() => villageWords(found, sheet, language), [found, sheet, language]);
+  const { siteId, name } = found.village;
+  const mending = found.kind === 'notPlanned' ? mendingOf(found.candidate) : null;
+  const ofPlan = plan === undefined ? {} : { plan };
+  return (
+    // Told aloud when another village is chosen.
+    <section className="village-answer" aria-label={say('rolloutFinding.answer', { name })}>
+      <div role="status">
+        <p className="sentence">
+          <b>{first}</b> {more}
+        </p>
+        {why.map((said) => (
+          <p key={said}>{said}</p>
+        ))}
+      </div>
+      <p className="village-links on-screen">
+        {mending === null || mending.to === 'plan' ? null : <MendingLink {...{ programmeId, siteId, plan, mending }} />}
+        {found.kind === 'coming' ? (
+          <>
+            <Link
+              to="/p/$programmeId/rollout/trips/$tripId"
+              params={{ programmeId, tripId: found.coming.trip.tripId }}
+              search={ofPlan}
+            >
+              {say('rolloutFinding.see_trip')}
+            </Link>
+            <Link
+              from={from}
+              to="."
+              search={rolloutAskedOf({ ...ofPlan, site: siteId, ...(week === undefined ? {} : { week }) })}
+              hash="week-map"
+              resetScroll={false}
+            >
+              {say('rolloutFinding.see_map')}
+            </Link>
+          </>
+        ) : null}
+        <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId }}>
+          {say('rolloutFinding.see_site')}
+        </Link>
+      </p>
+    </section>
+  );
+}

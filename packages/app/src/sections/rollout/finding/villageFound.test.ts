@@ -1,0 +1,97 @@
+import { loadAppLanguage } from '@eavewell/words/app';
+import { describe, expect, it } from 'vitest';
+import { candidateWith, crewWith, sheetWith, stopWith, tripWith } from '../sheetForTests.ts';
+import { mendingOf } from './mending.ts';
+import { villageFound, villagesOf } from './villageFound.ts';
+import { villageWords } from './villageWords.ts';
+
+const english = await loadAppLanguage('en');
+const none = new Map<string, never>();
+
+const told = (sheet: ReturnType<typeof sheetWith>, siteId = 'V1') => {
+  const found = villageFound(sheet, siteId, none);
+  return found === null ? null : villageWords(found, sheet, english);
+};
+
+const withTrip = (change: Parameters<typeof tripWith>[0]) =>
+  sheetWith({ crews: [crewWith({ trips: [tripWith(change)] })] });
+
+describe('when a village drinks', () => {
+  it('says the day as likely as not, the day nine times in ten, and who comes', () => {
+    const { first, more, why } = told(sheetWith({}))!;
+    expect(first).toBe('Vennaro drinks by 14 June 2027, as likely as not; by 3 July 2027, nine times in ten.');
+    expect(more).toContain('Crew 2 comes in the week of 7 June 2027');
+    expect(more).toContain('12 June 2027');
+    expect(why).toEqual([]);
+  });
+
+  it('never tells a day as sure: without futures it says that nobody knows', () => {
+    const alone = withTrip({ stops: [stopWith({ futures: null })] });
+    expect(told({ ...alone, futures: 'none' })!.more).toContain('not known');
+    expect(told({ ...alone, futures: 'beingDrawn' })!.more).toContain('being worked out');
+  });
+
+  it('says so where the late day, or even the middle one, is not within the days looked at', () => {
+    const at = (p50: string | null) => withTrip({ stops: [stopWith({ futures: { p10: null, p50, p90: null } })] });
+    expect(told(at('2027-07-01'))!.first).toMatch(/1 July 2027, as likely as not; .*one time in ten/);
+    expect(told(at(null))!.first).toMatch(/less likely than not/);
+  });
+
+  it('says what it waits for, what is broken there, and nothing of other stops', () => {
+    const { why } = told(
+      withTrip({
+        ...{ waitsFor: 'stock', waited_days: 9.2 },
+        broken: [
+          { kind: 'late', siteId: 'V1', said: 'Too late for Vennaro.' },
+          { kind: 'late', siteId: 'V9', said: 'Too late for Osk.' },
+        ],
+      }),
+    )!;
+    expect(why).toHaveLength(2);
+    expect(why[0]).toMatch(/9 days/);
+    expect(why[1]).toBe('Too late for Vennaro.');
+  });
+
+  it('a village that is handed over is not promised again', () => {
+    const { first } = told(withTrip({ state: 'underWay', stops: [stopWith({ isHandedOver: true })] }))!;
+    expect(first).toBe('Vennaro was handed over on 11 June 2027.');
+  });
+
+  it('a stop that is done in no way is not told as coming', () => {
+    const sheet = withTrip({ stops: [stopWith({ isWayUp: false })] });
+    expect(villageFound(sheet, 'V1', none)?.kind).toBe('notPlanned');
+  });
+});
+
+describe('a village no trip goes to', () => {
+  const left = sheetWith({
+    crews: [],
+    candidates: [candidateWith({ tripId: null, reason: 'short', said: 'It does not hold as designed.' })],
+  });
+
+  it('says why, and where that is changed', () => {
+    expect(told(left)).toEqual({
+      first: 'Vennaro is in no trip of this plan.',
+      more: '',
+      why: ['It does not hold as designed.'],
+    });
+    expect(mendingOf(left.candidates[0]!)?.to).toBe('site');
+  });
+
+  it('every reason that somebody can change leads there; a site that is planned leads nowhere', () => {
+    const to = (reason: string | null, tripId: string | null = null) => mendingOf({ reason, tripId })?.to ?? null;
+    expect(['notAgreed', 'noKit', 'tooHeavy', 'noWay', 'noSkill', 'noPeople', 'unknown'].map((one) => to(one))).toEqual(
+      [...['agree', 'kit', 'kit', 'ways', 'crews', 'facts', 'site']],
+    );
+    expect(to(null)).toBe('plan');
+    expect(to(null, 'T1')).toBeNull();
+    expect(to('handedOver')).toBeNull();
+  });
+
+  it('a site nobody knows is none; one that is known and no candidate is handed over', () => {
+    expect(villageFound(left, 'V7', none)).toBeNull();
+    const known = new Map([['V7', { siteId: 'V7', name: 'Osk', area: null, people: 30 }]]);
+    expect(villageFound(left, 'V7', known)?.kind).toBe('handedOver');
+    expect(villagesOf(left, [...known.values()]).map(({ name }) => name)).toEqual(['Vennaro', 'Osk']);
+  });
+});

@@ -1,0 +1,72 @@
+import type { RolloutSheet, SheetCandidate, SheetCrew, SheetStop, SheetTrip } from '@eavewell/tables';
+
+/** A village by its site, as it is looked for. */
+export interface Village {
+  readonly siteId: string;
+  readonly name: string;
+  readonly area: string | null;
+  readonly people: number | null;
+}
+
+/** The trip that comes to a village. */
+export interface Coming {
+  readonly crew: SheetCrew;
+  readonly trip: SheetTrip;
+  readonly stop: SheetStop;
+}
+
+/** How a village stands in a plan. */
+export type VillageFound =
+  | { readonly kind: 'handedOver'; readonly village: Village; readonly coming: Coming | null }
+  | { readonly kind: 'coming'; readonly village: Village; readonly coming: Coming }
+  | { readonly kind: 'notPlanned'; readonly village: Village; readonly candidate: SheetCandidate };
+
+/** The trip of a plan that goes to a site; null where none does. */
+export function comingTo(sheet: RolloutSheet, siteId: string): Coming | null {
+  for (const crew of sheet.crews)
+    for (const trip of crew.trips) {
+      const stop = trip.stops.find((one) => one.siteId === siteId);
+      if (stop) return { crew, trip, stop };
+    }
+  return null;
+}
+
+/**
+ * How a village stands: it drinks, a crew comes, or no trip goes there.
+ *
+ * @param sheet - the plan that is shown
+ * @param siteId - the site
+ * @param known - all sites of the programme that are known here, for those that are handed over
+ * @returns null where no such site is known
+ */
+export function villageFound(
+  sheet: RolloutSheet,
+  siteId: string,
+  known: ReadonlyMap<string, Village>,
+): VillageFound | null {
+  const candidate = sheet.candidates.find((one) => one.siteId === siteId);
+  const coming = comingTo(sheet, siteId);
+  if (coming?.stop.isHandedOver) return { kind: 'handedOver', village: candidate ?? villageOf(coming.stop), coming };
+  if (coming?.stop.isWayUp && coming.trip.state !== 'done')
+    return { kind: 'coming', village: candidate ?? villageOf(coming.stop), coming };
+  if (candidate) return { kind: 'notPlanned', village: candidate, candidate };
+  const village = known.get(siteId) ?? (coming && villageOf(coming.stop));
+  return village ? { kind: 'handedOver', village, coming: null } : null;
+}
+
+const villageOf = ({ siteId, name, people }: SheetStop): Village => ({ siteId, name, people, area: null });
+
+/**
+ * Every village that may be asked for, each once: those of the plan, then all others that are known.
+ *
+ * @param others - all sites of the programme, as far as they are known here
+ */
+export function villagesOf(sheet: RolloutSheet, others: readonly Village[]): readonly Village[] {
+  const found = new Map<string, Village>();
+  for (const candidate of sheet.candidates) found.set(candidate.siteId, candidate);
+  for (const { trips } of sheet.crews)
+    for (const { stops } of trips)
+      for (const stop of stops) if (!found.has(stop.siteId)) found.set(stop.siteId, villageOf(stop));
+  for (const other of others) if (!found.has(other.siteId)) found.set(other.siteId, other);
+  return [...found.values()];
+}

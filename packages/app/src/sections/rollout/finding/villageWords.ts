@@ -1,0 +1,88 @@
+import type { RolloutSheet } from '@eavewell/tables';
+import type { AppLanguage } from '@eavewell/words/app';
+import { weekOfDay } from '../weekMap/weeks.ts';
+import type { Coming, VillageFound } from './villageFound.ts';
+
+type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+
+/** What is told of a village: when it drinks and how sure that is, then who comes, then what holds it up. */
+export interface VillageTold {
+  readonly first: string;
+  readonly more: string;
+  readonly why: readonly string[];
+}
+
+/** When a village drinks, how sure that is, and why not sooner; or why no trip goes there. */
+export function villageWords(
+  found: VillageFound,
+  { futures }: Pick<RolloutSheet, 'futures'>,
+  words: Words,
+): VillageTold {
+  const { say } = words;
+  const { name } = found.village;
+  if (found.kind === 'notPlanned') {
+    const { reason, said } = found.candidate;
+    const why = said === '' ? (reason === null ? [say('rolloutFinding.no_trip')] : []) : [said];
+    return { first: say('rolloutFinding.not_planned', { name }), more: '', why };
+  }
+  if (found.kind === 'handedOver') return handedOver(name, found.coming, words);
+  const { first, more } = whenItDrinks(found.coming, futures, name, words);
+  return { first, more: `${more} ${whoComes(found.coming, words)}`, why: heldUpBy(found.coming, words) };
+}
+
+function handedOver(name: string, coming: Coming | null, { say, numbers }: Words): VillageTold {
+  const [day, served] = [coming?.stop.handOver ?? null, coming?.stop.served ?? null];
+  if (day === null) return { first: say('rolloutFinding.handed_over', { name }), more: '', why: [] };
+  const first = say('rolloutFinding.handed_over_on', { name, day: numbers.date(day) });
+  const isLater = served !== null && served > day;
+  return { first, more: isLater ? say('rolloutFinding.serves_from', { day: numbers.date(served) }) : '', why: [] };
+}
+
+/** The day as likely as not, and the day nine times in ten; without futures the day if all goes as likely, and that no more is known. */
+function whenItDrinks(
+  { stop }: Coming,
+  state: RolloutSheet['futures'],
+  name: string,
+  { say, numbers }: Words,
+): { readonly first: string; readonly more: string } {
+  const { served, futures } = stop;
+  const planned = served === null ? '' : say('rolloutFinding.if_all_goes', { day: numbers.date(served) });
+  if (futures === null) {
+    const first =
+      served === null
+        ? say('rolloutFinding.no_day', { name })
+        : say('rolloutFinding.drinks_from', { name, day: numbers.date(served) });
+    return { first, more: say(state === 'none' ? 'rolloutFinding.sure_unknown' : 'rolloutFinding.sure_to_come') };
+  }
+  const { p50, p90 } = futures;
+  if (p50 === null) return { first: say('rolloutFinding.hardly', { name }), more: planned };
+  if (p90 === null) return { first: say('rolloutFinding.by_half', { name, likely: numbers.date(p50) }), more: planned };
+  const values = { name, likely: numbers.date(p50), late: numbers.date(p90) };
+  return { first: say('rolloutFinding.by', values), more: `${planned} ${say('rolloutFinding.promise')}`.trim() };
+}
+
+function whoComes({ crew, trip, stop }: Coming, { say, numbers }: Words): string {
+  const comes = stop.starts ?? stop.arrives ?? trip.leaves;
+  const values = {
+    crew: crew.name,
+    week: numbers.date(weekOfDay(comes)?.from ?? comes),
+    leaves: numbers.date(trip.leaves),
+  };
+  return say(trip.state === 'underWay' ? 'rolloutFinding.crew_left' : 'rolloutFinding.crew_comes', values);
+}
+
+/** What makes the trip wait, what it breaks, and what makes it tight. */
+function heldUpBy({ trip, stop }: Coming, { say, numbers }: Words): readonly string[] {
+  const days = numbers.days(Math.round(trip.waited_days));
+  const waits =
+    trip.state !== 'planned' || trip.waitsFor === 'nothing' || Math.round(trip.waited_days) < 1
+      ? []
+      : [say('rolloutFinding.waits', { what: trip.waitsFor, days })];
+  const broken = trip.broken.filter(({ siteId }) => siteId === null || siteId === stop.siteId).map(({ said }) => said);
+  return [
+    ...waits,
+    ...broken,
+    ...(trip.isTight && trip.tightSaid !== null ? [trip.tightSaid] : []),
+    ...(trip.isOverdue ? [say('rolloutFinding.overdue')] : []),
+  ];
+}

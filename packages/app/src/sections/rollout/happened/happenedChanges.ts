@@ -1,0 +1,204 @@
+import type { AppMessageKey, MessageValues } from '@eavewell/words/app';
+import type { RowChange } from '../../../api/client.ts';
+import type { RowNow } from '../../../forms/draft.ts';
+import { nextId } from '../../../forms/options.ts';
+import { edited } from '../plans/planRows.ts';
+
+/** What stands against an entry, beside its field. */
+export interface EntryFault {
+  readonly field: string;
+  readonly key: AppMessageKey;
+  readonly values?: MessageValues;
+}
+
+/** What an entry comes to: changes of rows, or why it cannot be. */
+export interface Entered {
+  readonly changes: readonly RowChange[];
+  readonly faults: readonly EntryFault[];
+}
+
+/** Cells as the tables write them, by field; null is empty. */
+export type EnteredCells = Readonly<Record<string, string | null>>;
+
+const cellOf = (row: RowNow, column: string): string | null => row.cells[column] ?? null;
+const cannot = (...faults: readonly EntryFault[]): Entered => ({ changes: [], faults });
+const come = (changes: readonly (RowChange | null)[]): Entered => ({
+  changes: changes.filter((change) => change !== null),
+  faults: [],
+});
+const needed = (field: string): EntryFault => ({ field, key: 'forms.fault_missing' });
+
+/** The day before or after another [ISO]. */
+export function dayBeside(day: string, days: number): string {
+  const at = new Date(`${day}T00:00:00Z`);
+  at.setUTCDate(at.getUTCDate() + days);
+  return at.toISOString().slice(0, 10);
+}
+
+/** What happened has happened by today. */
+function notYet(field: string, day: string | null, today: string): readonly EntryFault[] {
+  return day !== null && day > today ? [{ field, key: 'rolloutHappened.fault_future' }] : [];
+}
+
+function notBefore(field: string, day: string | null, least: string | null): readonly EntryFault[] {
+  return day !== null && least !== null && day < least
+    ? [{ field, key: 'rolloutHappened.fault_before', values: { day: least } }]
+    : [];
+}
+
+/** A trip left. */
+export function leftEntry(trip: RowNow, { leftOn = null }: EnteredCells, today: string): Entered {
+  if (leftOn === null) return cannot(needed('leftOn'));
+  const faults = notYet('leftOn', leftOn, today);
+  return faults.length > 0 ? cannot(...faults) : come([edited(trip, { leftOn })]);
+}
+
+/** A site of a trip: the row of the stop, the row of the site. */
+export interface StopRows {
+  readonly stop: RowNow;
+  readonly site: RowNow;
+}
+
+/** The field that asks for the hand-over of a site. */
+export const handOverField = (siteId: string): string => `handOver-${siteId}`;
+
+/**
+ * A trip is back. Sites whose hand-over is stated are handed over; the others leave the trip, so that they can be planned again.
+ *
+ * @param trip - its row
+ * @param stops - its sites
+ * @param cells - leftOn, backOn and a hand-over day for each site
+ * @param today - of the sheet [ISO]
+ */
+export function backEntry(trip: RowNow, stops: readonly StopRows[], cells: EnteredCells, today: string): Entered {
+  const { leftOn = null, backOn = null } = cells;
+  const faults = [
+    ...(leftOn === null ? [needed('leftOn')] : notYet('leftOn', leftOn, today)),
+    ...(backOn === null ? [needed('backOn')] : notYet('backOn', backOn, today)),
+    ...notBefore('backOn', backOn, leftOn),
+    ...stops.flatMap(({ site }) => {
+      const field = handOverField(site.key);
+      const day = cells[field] ?? null;
+      const early = notBefore(field, day, leftOn);
+      return early.length > 0 ? early : notYet(field, day, today);
+    }),
+  ];
+  if (faults.length > 0) return cannot(...faults);
+  return come([
+    edited(trip, { leftOn, backOn }),
+    ...stops.map(({ stop, site }): RowChange | null => {
+      const day = cells[handOverField(site.key)] ?? null;
+      if (day !== null) return edited(site, { handOverDay: day });
+      // What was handed over before stays with its trip.
+      if (cellOf(site, 'handOverDay') !== null) return null;
+      return { kind: 'removed', table: 'planStops', key: stop.key, before: { ...stop.cells } };
+    }),
+  ]);
+}
+
+/** A trip leaves later: no earlier than a day. */
+export function laterEntry(trip: RowNow, { notBefore: day = null }: EnteredCells, today: string): Entered {
+  if (day === null) return cannot(needed('notBefore'));
+  const faults = notBefore('notBefore', day, today);
+  return faults.length > 0 ? cannot(...faults) : come([edited(trip, { notBefore: day })]);
+}
+
+/** A trip that is under way is back later than was worked out. */
+export function backLaterEntry(trip: RowNow, { back = null }: EnteredCells, today: string): Entered {
+  if (back === null) return cannot(needed('back'));
+  const faults = notBefore('back', back, today);
+  return faults.length > 0 ? cannot(...faults) : come([edited(trip, { back })]);
+}
+
+/** What was entered of a trip was wrong: each day may be mended, or emptied. */
+export function mendedTrip(trip: RowNow, { leftOn = null, backOn = null }: EnteredCells, today: string): Entered {
+  const faults = [
+    ...(backOn !== null && leftOn === null ? [needed('leftOn')] : notYet('leftOn', leftOn, today)),
+    ...notYet('backOn', backOn, today),
+    ...notBefore('backOn', backOn, leftOn),
+  ];
+  return faults.length > 0 ? cannot(...faults) : come([edited(trip, { leftOn, backOn })]);
+}
+
+const withoutEmpty = (cells: EnteredCells): Record<string, string> =>
+  Object.fromEntries(Object.entries(cells).flatMap(([column, cell]) => (cell === null ? [] : [[column, cell]])));
+
+function addedRow(table: string, idColumn: string, cells: EnteredCells, rows: readonly RowNow[], letters: string) {
+  const ids = rows.filter((row) => row.table === table).map(({ key }) => key);
+  const key = nextId(ids, letters);
+  return { kind: 'added' as const, table, key, after: { [idColumn]: key, ...withoutEmpty(cells) } };
+}
+
+/** A carrier broke, was lent or laid up. */
+export function brokeEntry(rows: readonly RowNow[], cells: EnteredCells): Entered {
+  const { carrierId = null, count = null, from = null, to = null, reason = null } = cells;
+  const carrier = rows.find(({ table, key }) => table === 'carriers' && key === carrierId);
+  const there = Number(carrier?.cells['count'] ?? '1');
+  const faults = [
+    ...(carrierId === null ? [needed('carrierId')] : []),
+    ...(from === null ? [needed('from')] : []),
+    ...(carrier !== undefined && Number(count ?? '1') > there
+      ? [{ field: 'count', key: 'rolloutHappened.fault_more_than', values: { count: there } } as const]
+      : []),
+    ...notBefore('to', to, from),
+  ];
+  if (faults.length > 0) return cannot(...faults);
+  return come([addedRow('carriersAway', 'awayId', { carrierId, count, from, to, reason }, rows, 'A')]);
+}
+
+/** A carrier, a way or a crew is there again from a day on: the last day without is the one before. */
+export function againEntry(row: RowNow, { again = null }: EnteredCells): Entered {
+  if (again === null) return cannot(needed('again'));
+  const from = cellOf(row, 'from');
+  const faults = from === null ? [] : notBefore('again', again, dayBeside(from, 1));
+  return faults.length > 0 ? cannot(...faults) : come([edited(row, { to: dayBeside(again, -1) })]);
+}
+
+/**
+ * Goods came. The arrival is written as it came: its day, how many, and no more lateness; what is still to come of them is an
+ * arrival of its own. What was promised stands in the history of the row.
+ */
+export function cameEntry(arrival: RowNow, rows: readonly RowNow[], cells: EnteredCells, today: string): Entered {
+  const { cameOn = null, quantity = null, restOn = null } = cells;
+  const faults = [
+    ...(cameOn === null ? [needed('cameOn')] : notYet('cameOn', cameOn, today)),
+    ...(quantity === null ? [needed('quantity')] : []),
+    ...notBefore('restOn', restOn, cameOn),
+  ];
+  if (faults.length > 0 || quantity === null) return cannot(...faults);
+  const promised = Number(cellOf(arrival, 'quantity'));
+  const rest = Number((promised - Number(quantity)).toPrecision(12));
+  if (restOn !== null && !(rest > 0)) return cannot({ field: 'restOn', key: 'rolloutHappened.fault_no_rest' });
+  const sure = { slipLow_days: null, slipLikely_days: null, slipHigh_days: null };
+  const { store = null, partId = null } = arrival.cells;
+  return come([
+    edited(arrival, { dueOn: cameOn, quantity, ...sure }),
+    restOn === null
+      ? null
+      : addedRow('arrivals', 'arrivalId', { store, partId, quantity: String(rest), dueOn: restOn }, rows, 'AR'),
+  ]);
+}
+
+/** Goods come later than they were due. */
+export function goodsLaterEntry(arrival: RowNow, { dueOn = null }: EnteredCells, today: string): Entered {
+  if (dueOn === null) return cannot(needed('dueOn'));
+  const faults = notBefore('dueOn', dueOn, today);
+  return faults.length > 0 ? cannot(...faults) : come([edited(arrival, { dueOn })]);
+}
+
+/** Ways that are chosen together: one of them, or all of an area. */
+export const areaChoice = (area: string): string => `area:${area}`;
+
+/** A way is closed, or slower, from one day to another. */
+export function closedEntry(rows: readonly RowNow[], cells: EnteredCells): Entered {
+  const { what = null, from = null, to = null, slower_factor = null, reason = null } = cells;
+  const faults = [
+    ...(what === null ? [needed('what')] : []),
+    ...(from === null ? [needed('from')] : []),
+    ...(to === null ? [needed('to')] : notBefore('to', to, from)),
+  ];
+  if (faults.length > 0 || what === null) return cannot(...faults);
+  const isArea = what.startsWith(areaChoice(''));
+  const place = { wayId: isArea ? null : what, weatherArea: isArea ? what.slice(areaChoice('').length) : null };
+  return come([addedRow('closures', 'closureId', { ...place, from, to, slower_factor, reason }, rows, 'CL')]);
+}

@@ -1,0 +1,69 @@
+import type { RolloutSheet } from '@eavewell/tables';
+import { useState } from 'react';
+import { useChange } from '../../../api/useChange.ts';
+import { useWho } from '../../../api/useWho.ts';
+import { NotSaved } from '../../../forms/FaultSummary.tsx';
+import { useKnownRows } from '../../../forms/useKnownRows.ts';
+import { whoId } from '../../../forms/Who.tsx';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { NotBegun } from './MakePlan.tsx';
+import { planTables, retimedChanges } from './planRows.ts';
+import { useSearchForPlan } from './useSearch.ts';
+
+/** How long is searched when a plan is made anew from today [s]. Ours: as long as the command does. */
+const anew_s = 10;
+
+/** What changed since the days of the plan were worked out, and what may be done about it: keep its order, or plan anew. */
+// long: what is said and its two presses
+export function ChangedSince({ programmeId, sheet }: { readonly programmeId: string; readonly sheet: RolloutSheet }) {
+  const { say, numbers } = useLanguage();
+  const who = useWho();
+  const rows = useKnownRows(programmeId, planTables);
+  const { change, state, outcome } = useChange(programmeId);
+  const { state: search, begin } = useSearchForPlan(programmeId);
+  const [isTried, setTried] = useState(false);
+  const { planId, changedSince: since } = sheet;
+  if (planId === null || since === null) return null;
+  const isBusy = state === 'saving' || search?.taskId != null || begin.isPending;
+  const pressed = (act: () => void) => () => {
+    setTried(true);
+    if (who === '') document.getElementById(whoId)?.focus();
+    else act();
+  };
+  const keep = () => void change(retimedChanges({ sheet, rows: rows ?? [], at: new Date().toISOString() }));
+  const anew = () => begin.mutate({ from: planId, into: planId, name: null, seconds: anew_s, onlyCrews: null });
+  return (
+    <section className="changed-since on-screen" aria-label={say('rolloutPlans.changed')}>
+      <p>
+        <b className={since.later_count > 0 ? 'w-tight' : ''}>{since.said}</b>
+      </p>
+      {since.changes.length === 0 ? null : (
+        <details>
+          <summary className="press">{say('rolloutPlans.changes', { count: since.changes_count })}</summary>
+          <ul className="plain-list">
+            {since.changes.map(({ at, by, said }) => (
+              <li key={`${at} ${said}`}>
+                <span className="small">
+                  {numbers.moment(at)}, {by}
+                </span>{' '}
+                {said}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <p className="presses">
+        <button type="button" className="button main" disabled={isBusy} onClick={pressed(anew)}>
+          {say('rolloutPlans.plan_anew')}
+        </button>
+        <button type="button" className="button" disabled={isBusy || rows === null} onClick={pressed(keep)}>
+          {say('rolloutPlans.keep_plan')}
+        </button>
+        <span className="small">{say('rolloutPlans.anew_about', { count: anew_s })}</span>
+      </p>
+      <NotSaved outcome={outcome} />
+      <NotBegun error={begin.error} />
+      {isTried && who === '' ? <p className="field-wanting">{say('forms.name_needed')}</p> : null}
+    </section>
+  );
+}

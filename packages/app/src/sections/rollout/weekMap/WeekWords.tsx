@@ -1,0 +1,122 @@
+import { Link } from '@tanstack/react-router';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { type DayForms, useDayForms } from './useDayForms.ts';
+import type { CrewOfWeek, WeekEvent, WeekHappens } from './weekHappens.ts';
+import type { Week } from './weeks.ts';
+
+interface WordsAsked {
+  readonly happens: WeekHappens;
+  readonly week: Week;
+  readonly programmeId: string;
+  readonly plan: string | undefined;
+  /** The site that is looked for. */
+  readonly site: string | undefined;
+}
+
+/** What happens in a week, as sentences: crew by crew, then who drinks from then on, then the ways that close. */
+export function WeekWords(asked: WordsAsked) {
+  const { say, numbers } = useLanguage();
+  const { happens } = asked;
+  const { crews, idle, closed, served } = happens;
+  const days = useDayForms();
+  const people = served.reduce((sum, stop) => sum + stop.people, 0);
+  return (
+    <div className="week-words">
+      {closed.length === 0 ? null : (
+        <>
+          <h3>{say('rolloutMap.closed', { count: closed.length })}</h3>
+          <ul>
+            {closed.map(({ strip, span }) => (
+              <li key={`${strip.stripId} ${span.from} ${span.kind}`} className={`way-${span.kind}`}>
+                <b>{say('rolloutMap.way_is', { name: strip.name, kind: span.kind })}</b> {span.said}{' '}
+                {say('rolloutMap.span', { from: days.inYear(span.from), to: days.inYear(span.to) })}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {crews.map((one) => (
+        <Crew key={one.crew.crewId} {...asked} of={one} days={days} />
+      ))}
+      {crews.length === 0 ? <p>{say('rolloutMap.nobody')}</p> : null}
+      {crews.length === 0 || idle.length === 0 ? null : (
+        <p>{say('rolloutMap.idle', { count: idle.length, names: idle.map(({ name }) => name).join(', ') })}</p>
+      )}
+      <h3>{say('rolloutMap.served', { people: numbers.people(people), count: served.length })}</h3>
+      {served.length === 0 ? null : (
+        <ul>
+          {served.map((stop) => (
+            <li key={stop.siteId} aria-current={stop.siteId === asked.site ? 'true' : undefined}>
+              {say('rolloutMap.serves', {
+                day: days.inYear(stop.served ?? ''),
+                name: stop.name,
+                people: numbers.people(stop.people),
+              })}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+function Crew({ of, week, days, ...asked }: WordsAsked & { readonly of: CrewOfWeek; readonly days: DayForms }) {
+  const { say } = useLanguage();
+  const { crew, trips, events } = of;
+  const { programmeId, plan } = asked;
+  const next = trips[0]?.stops.find(({ starts, arrives }) => (starts ?? arrives ?? '') > week.to);
+  return (
+    <section>
+      <h3>
+        {crew.name}{' '}
+        {trips.map((trip) => (
+          <Link
+            key={trip.tripId}
+            className="small on-screen"
+            to="/p/$programmeId/rollout/trips/$tripId"
+            params={{ programmeId, tripId: trip.tripId }}
+            search={plan === undefined ? {} : { plan }}
+          >
+            {say('rolloutMap.trip', { crew: crew.name, day: days.inYear(trip.leaves) })}
+          </Link>
+        ))}
+      </h3>
+      {events.length === 0 ? (
+        <p>{next === undefined ? say('rolloutMap.out') : say('rolloutMap.out_next', { name: next.name })}</p>
+      ) : (
+        <ul>
+          {events.map((event) => (
+            <li
+              key={`${event.trip.tripId} ${event.kind} ${event.stop?.siteId ?? ''}`}
+              aria-current={event.stop !== null && event.stop.siteId === asked.site ? 'true' : undefined}
+            >
+              <Event event={event} days={days} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Event({
+  event: { kind, from, to, trip, stop },
+  days,
+}: {
+  readonly event: WeekEvent;
+  readonly days: DayForms;
+}) {
+  const { say, numbers } = useLanguage();
+  if (stop === null) return say('rolloutMap.moves', { day: days.inYear(from), kind });
+  const values = { name: stop.name, people: numbers.people(stop.people) };
+  const hands = stop.handOver === null ? null : days.inYear(stop.handOver);
+  const when =
+    from === to ? days.inYear(from) : say('rolloutMap.days', { from: days.inYear(from), to: days.inYear(to) });
+  return (
+    <>
+      {say('rolloutMap.works', { when, ...values })}
+      {hands === null ? null : ` ${say('rolloutMap.hands', { day: hands, isDone: stop.isHandedOver ? 'yes' : 'no' })}`}
+      {trip.isTight && trip.tightSaid !== null ? <span className="w-tight"> {trip.tightSaid}</span> : null}
+    </>
+  );
+}

@@ -1,0 +1,12 @@
+export { type NearestPlace, type NoPlaceReason, nearestThatCan } from './nearestThatCan.ts';
+export type { NewBreak } from './newBreaks.ts';
+export type { PackedLegs, PackedRollout } from './packedForm.ts';
+export { packLegs } from './packLegs.ts';
+export { packNumbers } from './packNumbers.ts';
+export { missingPairs, pairsOfPlan, pairsOfSite, type TravelPair } from './pairs.ts';
+export { type Moved, type MoveRefusal, moveRefusals, type SitePlace } from './places.ts';
+export { withLegs } from './readLegs.ts';
+export { readNumbers } from './readNumbers.ts';
+export { moveSite, putSiteIn, takeSiteOut } from './siteMoves.ts';
+export { joinTrips, lockTrip, moveTrip, splitTrip, type TripPlace, tripNotBefore } from './tripMoves.ts';
+export { type Becomes, whatBecomes } from './whatBecomes.ts';

@@ -1,0 +1,131 @@
+import {
+  type Carrier,
+  engineProblem,
+  isoDay,
+  type LegLimit,
+  type Problem,
+  type ProgrammeFacts,
+} from './kernel/index.ts';
+import type { Haul } from './programme/rollout/index.ts';
+import type { ExplainedWay, NoWay, SingleLeg, WayStop } from './programme/ways/index.ts';
+import { type CrewMarket, costOfCarrier, isVehicle } from './programmeRolloutCrews.ts';
+import type { filledStores } from './programmeRolloutStock.ts';
+
+/** What stores are filled with: legs there and back, and by which ways they are gone. */
+export interface HaulMarket extends CrewMarket {
+  readonly forward: ReturnType<typeof filledStores>;
+  readonly hauls: readonly HaulLeg[];
+  readonly single: readonly (readonly (ExplainedWay | NoWay)[])[];
+}
+
+/** A leg by which a store is filled, or the way back. */
+export interface HaulLeg {
+  readonly store: string;
+  readonly isBack: boolean;
+  readonly leg: SingleLeg;
+}
+
+/** A place as a stop, without a load of its own. */
+export const placeStop = (placeId: string): WayStop => ({ stopId: placeId, place: placeId, load: null });
+
+/** Hours of a day on which a store is filled, common practice without a source; and what of a day rounding may add. */
+const haulDay_h = 8;
+const roundingSlack_days = 1e-9;
+
+/** A store is filled by the carrier that is named for it, and on stretches of other kinds by whatever truck or boat there is. */
+export function haulLegs(
+  store: string,
+  filled: { readonly from: string; readonly by: string | null } | undefined,
+  carriers: readonly Carrier[],
+): readonly HaulLeg[] {
+  if (filled === undefined) return [];
+  const named = carriers.find(({ carrierId }) => carrierId === filled.by);
+  const others = carriers.filter((one) => isVehicle(one) && named !== undefined && one.mode !== named.mode);
+  const carrierIds = named === undefined ? [] : [named, ...others].map(({ carrierId }) => carrierId);
+  const party = { partyId: store, carrierIds, porters_count: 0 };
+  const [here, there] = [placeStop(filled.from), placeStop(store)];
+  return [
+    { store, isBack: false, leg: { party, from: here, to: there } },
+    { store, isBack: true, leg: { party, from: there, to: here } },
+  ];
+}
+
+/** How a forward store is filled; null: goods come there themselves. */
+export function haulOf(
+  store: string,
+  { facts, plan, forward, hauls, single, stores }: HaulMarket,
+  problems: Problem[],
+): Haul | null {
+  const filled = forward.get(store);
+  if (filled === undefined) return null;
+  const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
+  const [there, back] = [byPeriod(false), byPeriod(true)];
+  const open = [...there, ...back].flatMap((way) => (way.stretches === null ? [] : [way]));
+  const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
+  if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
+    problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
+  toldWhereWanted(store, filled.by, facts, problems);
+  toldWhereAway(store, filled.by, { facts, plan }, problems);
+  const most = (of: (way: ExplainedWay) => number) => open.reduce((all, way) => Math.max(all, of(way)), 0);
+  const cost = filled.by === null ? null : costOfCarrier(filled.by, facts.rollout.travel);
+  if (filled.by !== null && cost === null) problems.push(engineProblem('rollout.cost_unknown', {}, { of: filled.by }));
+  const days = 2 * most(daysOf);
+  return {
+    store: stores.indexOf(filled.from),
+    there_days: there.map(daysOf),
+    back_days: back.map(daysOf),
+    limit_kg: limits.reduce((least, { kg }) => Math.min(least, kg), Number.POSITIVE_INFINITY),
+    limit_L: limits.reduce((least, { litres }) => Math.min(least, litres), Number.POSITIVE_INFINITY),
+    cost_per_trip: days * (cost ?? 0) + 2 * most((way) => way.cost_amount),
+    fuel_L_per_trip: 2 * most((way) => way.fuel_L),
+  };
+}
+
+/** A carrier that fills a store and goes with crews is held for neither: where there are too few for all, that is told. */
+function toldWhereWanted(
+  store: string,
+  by: string | null,
+  { kit, rollout }: ProgrammeFacts,
+  problems: Problem[],
+): void {
+  const carrier = kit.carriers.find(({ carrierId }) => carrierId === by);
+  if (carrier === undefined) return;
+  const crews_count = rollout.crews.filter(({ carrierIds }) => carrierIds.includes(carrier.carrierId)).length;
+  if (crews_count === 0 || crews_count + 1 <= carrier.carriers_count) return;
+  const facts = { carrier: carrier.name, store, have: carrier.carriers_count };
+  problems.push(engineProblem('rollout.haul_carrier_wanted', { file: 'places.csv' }, facts));
+}
+
+/** Hauls do not wait for a carrier that is away: that is told. */
+function toldWhereAway(
+  store: string,
+  by: string | null,
+  { facts, plan }: Pick<HaulMarket, 'facts' | 'plan'>,
+  problems: Problem[],
+): void {
+  const { firstDay, horizon_days } = plan;
+  for (const { carrierId, from, to } of facts.rollout.carriersAway) {
+    if (carrierId !== by || from >= firstDay + horizon_days || (to !== null && to < firstDay)) continue;
+    problems.push(
+      engineProblem(
+        'rollout.haul_carrier_away',
+        { file: 'carriersAway.csv' },
+        { carrier: by, store, from: isoDay(from) },
+      ),
+    );
+  }
+}
+
+/** What passes in one go by the carrier that is named; others go to and fro on their stretches as often as it takes. */
+function haulLimit({ stretches, limit }: ExplainedWay, by: string | null): Pick<LegLimit, 'kg' | 'litres'> {
+  const own = stretches.filter(({ carrierId }) => carrierId === by).map((one) => one.limit);
+  if (own.length === 0) return limit;
+  return { kg: Math.min(...own.map(({ kg }) => kg)), litres: Math.min(...own.map(({ litres }) => litres)) };
+}
+
+/** Whole days of a haul one way; Infinity: it cannot be gone. */
+function daysOf(way: ExplainedWay | NoWay): number {
+  if (way.stretches === null) return Number.POSITIVE_INFINITY;
+  const hours_h = way.landBefore_h + way.river_h + way.landAfter_h;
+  return Math.ceil(hours_h / haulDay_h - roundingSlack_days);
+}

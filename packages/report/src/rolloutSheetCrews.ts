@@ -1,0 +1,126 @@
+import { type CrewFacts, isoDay, type TripLeg } from '@eavewell/engine';
+import type { SheetCrew, SheetTrip } from '@eavewell/tables';
+import { isHandedOver, type SheetTold } from './rolloutSheetTold.ts';
+import { brokenSaid, dayAt, isServed, lastDay, type PastTrip } from './rolloutTold.ts';
+import { tripFigures } from './rolloutTrips.ts';
+
+/** Crews with their trips: those that left first, then those that are planned. Of crews that are not planned with only those that left. */
+export function crewsOf(told: SheetTold): SheetCrew[] {
+  const { facts, problem, past } = told;
+  const wanted = facts.rollout.crews.filter(
+    ({ crewId }) =>
+      problem.crews.some((crew) => crew.crewId === crewId) || past.some(({ trip }) => trip.crewId === crewId),
+  );
+  return wanted.map((crew) => ({ ...crewFigures(told, crew), trips: tripsOf(told, crew.crewId) }));
+}
+
+/** A crew without its trips. */
+export function crewFigures(
+  { facts, problem, language }: Pick<SheetTold, 'facts' | 'problem' | 'language'>,
+  crew: CrewFacts,
+): Omit<SheetCrew, 'trips'> {
+  const planned = problem.crews.find(({ crewId }) => crewId === crew.crewId);
+  const carriers = facts.kit.carriers.filter(({ carrierId }) => crew.carrierIds.includes(carrierId));
+  return {
+    ...{ crewId: crew.crewId, name: crew.name, people: crew.people_count, base: crew.base, store: crew.store },
+    goesBy: language.say('rolloutAnswers.goesBy', {
+      carriers: carriers.map(({ name }) => name).join(', '),
+      isBy: carriers.length > 0 ? 'yes' : 'no',
+      porters: crew.porters_count,
+    }),
+    from: planned === undefined ? null : isoDay(problem.firstDay + planned.freeFrom),
+  };
+}
+
+function tripsOf(told: SheetTold, crewId: string): SheetTrip[] {
+  const { problem, outcome, past } = told;
+  const crew = problem.crews.findIndex((one) => one.crewId === crewId);
+  const gone = past.filter(({ trip }) => trip.crewId === crewId).map((one) => pastTrip(told, one));
+  const planned = crew < 0 ? [] : outcome.trips[crew]!.map((_, trip) => plannedTrip(told, crew, trip));
+  return [...gone, ...planned];
+}
+
+/** A trip of the plan, as it is timed now. */
+export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetTrip {
+  const { plan, problem, outcome, language, inForce } = told;
+  const { waitsFor, waited_days, nights_count, kg, litres, cost, fuel_L, isLocked, ...figures } = tripFigures(
+    told,
+    crew,
+    trip,
+  );
+  const tripId = told.tripIdOf(crew, trip);
+  const row = inForce?.trips.find((one) => one.tripId === tripId) ?? null;
+  const kept = new Map(row?.stops.map(({ siteId, handOver }) => [siteId, handOver]) ?? []);
+  const { notBefore } = plan.trips[crew]![trip]!;
+  const timed = outcome.trips[crew]![trip]!;
+  const tightSaid = told.tight.get(tripId) ?? null;
+  return {
+    ...{ tripId, state: 'planned', order: row?.order ?? trip, isLocked },
+    notBefore: notBefore > 0 ? isoDay(problem.firstDay + notBefore) : null,
+    ...{ leaves: figures.leaves, back: figures.back, nights_count, waitsFor, waited_days, kg, litres, cost, fuel_L },
+    stops: figures.stops.map((stop, at) => {
+      const isDone = isServed(timed.stops[at]!, problem);
+      const was = kept.get(stop.siteId) ?? null;
+      return {
+        ...stop,
+        ...(isDone ? {} : { starts: null, handOver: null, served: null }),
+        ...{ kept: was === null ? null : isoDay(was), isHandedOver: false, isWayUp: isDone },
+      };
+    }),
+    legs: told.legsOf(crew, trip).map((leg) => legShort(told, leg)),
+    broken: outcome.broken
+      .filter((one) => 'crew' in one && one.crew === crew && one.trip === trip)
+      .map((one) => ({
+        kind: one.kind,
+        siteId: 'job' in one && one.job !== null ? problem.jobs[one.job]!.siteId : null,
+        said: brokenSaid(told, one),
+      })),
+    ...{ isTight: tightSaid !== null, tightSaid, isOverdue: told.overdue.has(tripId) },
+    said: `${language.say('rolloutAnswers.tripOf', { crew: crewName(told, crew) })} ${figures.said}`,
+  };
+}
+
+const crewName = ({ facts, problem }: SheetTold, crew: number) => {
+  const { crewId } = problem.crews[crew]!;
+  return facts.rollout.crews.find((one) => one.crewId === crewId)?.name ?? crewId;
+};
+
+function legShort(told: SheetTold, leg: TripLeg): SheetTrip['legs'][number] {
+  const all = leg.way?.stretches ?? [];
+  return {
+    ...{ from: leg.from, to: leg.to },
+    leaves: leg.leaves === null ? null : dayAt(told, leg.leaves),
+    arrives: leg.arrives === null ? null : dayAt(told, lastDay(leg.arrives)),
+    hours_h: all.reduce((sum, one) => sum + one.hours_h + one.changeOver_h, 0),
+    wayIds: all.map(({ wayId }) => wayId),
+  };
+}
+
+/** A trip that left: what was entered of it. */
+function pastTrip(told: SheetTold, { trip, state, left, back }: PastTrip): SheetTrip {
+  const { siteOf, nameOf, peopleOf, today, language } = told;
+  const stops = [...trip.stops].sort((a, b) => a.order - b.order);
+  const [leaves, home] = [isoDay(left), isoDay(back)];
+  const isOverdue = state === 'underWay' && trip.back !== null && trip.back < today;
+  return {
+    ...{ tripId: trip.tripId, state, order: trip.order, isLocked: true, leaves, back: home },
+    ...{ notBefore: trip.notBefore === null ? null : isoDay(trip.notBefore), nights_count: Math.max(0, back - left) },
+    ...{ waitsFor: 'nothing', waited_days: 0, kg: null, litres: null, cost: null, fuel_L: null },
+    stops: stops.map(({ siteId, handOver }) => {
+      const site = siteOf.get(siteId);
+      const isDone = isHandedOver(site, today);
+      const day = isDone ? isoDay(site!.handOverDay!) : null;
+      return {
+        ...{ siteId, name: nameOf.get(siteId) ?? siteId, people: peopleOf.get(siteId) ?? 0 },
+        ...{ arrives: null, starts: null, handOver: day, served: null, futures: null },
+        ...{ kept: handOver === null ? null : isoDay(handOver), isHandedOver: isDone, isWayUp: true },
+      };
+    }),
+    ...{ legs: [], broken: [], isTight: false, tightSaid: null, isOverdue },
+    said: language.say('rolloutAnswers.gone', {
+      ...{ isBack: state === 'done' ? 'yes' : 'no', leaves: language.numbers.date(leaves) },
+      ...{ back: language.numbers.date(home), isOverdue: isOverdue ? 'yes' : 'no' },
+      stops: stops.map(({ siteId }) => nameOf.get(siteId) ?? siteId).join(', '),
+    }),
+  };
+}

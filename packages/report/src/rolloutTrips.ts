@@ -1,0 +1,95 @@
+import type { TripLeg } from '@eavewell/engine';
+import type { RolloutLegReport, RolloutTripReport } from '@eavewell/tables';
+import { cautionsOfTrip } from './rolloutCautions.ts';
+import { dayAt, daysAt, lastDay, type Told } from './rolloutTold.ts';
+
+/** One trip in full: its figures, its legs, what is aboard. */
+export function tripReport(told: Told, crew: number, trip: number): RolloutTripReport {
+  const legs = told.legsOf(crew, trip).map((leg) => legReport(told, leg));
+  return {
+    ...tripFigures(told, crew, trip),
+    legs,
+    aboard: told.aboardOf(crew, trip).map((one) => ({ ...one })),
+    cautions: cautionsOfTrip(legs, told.language),
+  };
+}
+
+/** The figures of one trip, and its stops. */
+export function tripFigures(
+  told: Told,
+  crew: number,
+  trip: number,
+): Omit<RolloutTripReport, 'legs' | 'aboard' | 'cautions'> {
+  const { plan, outcome } = told;
+  const timed = outcome.trips[crew]![trip]!;
+  const { nights_count, waitsFor, kg, litres, cost, fuel_L } = timed;
+  const stops = stopsOf(told, crew, trip);
+  return {
+    tripId: told.tripIdOf(crew, trip),
+    ...{ leaves: dayAt(told, timed.leaves), back: dayAt(told, lastDay(timed.back)) },
+    ...{ nights_count, waitsFor, waited_days: Math.max(0, timed.leaves - timed.ready) },
+    ...{ kg, litres, cost, fuel_L },
+    isLocked: plan.trips[crew]![trip]!.isLocked,
+    stops,
+    said: tripSaid(
+      told,
+      crew,
+      trip,
+      stops.map(({ name }) => name),
+    ),
+  };
+}
+
+function stopsOf(told: Told, crew: number, trip: number): RolloutTripReport['stops'] {
+  const { problem, outcome, nameOf } = told;
+  return outcome.trips[crew]![trip]!.stops.map(({ job, arrives, starts, handOverDay, serviceDay }) => {
+    const { siteId, people } = problem.jobs[job]!;
+    const drawn = told.drawnOf.get(job) ?? null;
+    return {
+      ...{ siteId, name: nameOf.get(siteId) ?? siteId, people },
+      ...{ arrives: dayAt(told, arrives), starts: dayAt(told, starts) },
+      ...{ handOver: dayAt(told, handOverDay), served: dayAt(told, serviceDay) },
+      futures: drawn && daysAt(told, drawn),
+    };
+  });
+}
+
+function tripSaid(told: Told, crew: number, trip: number, names: readonly string[]): string {
+  const { say, numbers } = told.language;
+  const { leaves, back, nights_count, kg, waitsFor } = told.outcome.trips[crew]![trip]!;
+  return say('rolloutReport.trip', {
+    ...{
+      leaves: numbers.date(dayAt(told, leaves)),
+      back: numbers.date(dayAt(told, lastDay(back))),
+      nights: nights_count,
+    },
+    ...{ stops: names.join(', '), mass: numbers.quantity(kg, 'kg'), waits: waitsFor },
+  });
+}
+
+export function legReport(told: Told, leg: TripLeg): RolloutLegReport {
+  const { say, numbers } = told.language;
+  const name = (id: string) => told.nameOf.get(id) ?? id;
+  const all = leg.way?.stretches ?? [];
+  // A tenth of an hour, and no leg of none.
+  const hours = (time_h: number) => numbers.quantity(Math.max(0.1, Math.round(time_h * 10) / 10), 'h');
+  const hours_h = all.reduce((sum, one) => sum + one.hours_h + one.changeOver_h, 0);
+  const stretches = all.map((one) =>
+    say('rolloutReport.stretch', { mode: one.mode, to: name(one.to), hours: hours(one.hours_h) }),
+  );
+  const porters_count = leg.way?.limit.porters_count ?? 0;
+  const limit_kg = leg.way?.limit.kg ?? null;
+  return {
+    ...{ from: leg.from, to: leg.to, hours_h, porters_count },
+    leaves: leg.leaves === null ? null : dayAt(told, leg.leaves),
+    arrives: leg.arrives === null ? null : dayAt(told, lastDay(leg.arrives)),
+    stretches: all.map(({ wayId, from, to, mode, carrierId, hours_h: own_h, changeOver_h }) => ({
+      ...{ wayId, from, to, mode, carrierId, hours_h: own_h, changeOver_h },
+    })),
+    limit_kg: limit_kg !== null && Number.isFinite(limit_kg) ? limit_kg : null,
+    said: say('rolloutReport.leg', {
+      ...{ from: name(leg.from), to: name(leg.to), stretches: stretches.join('; ') },
+      ...{ hours: hours(hours_h), porters: porters_count },
+    }),
+  };
+}

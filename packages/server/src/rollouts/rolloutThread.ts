@@ -1,0 +1,4 @@
+import { answerAsks } from '@eavewell/work';
+import { rolloutAsks } from './rolloutAsks.ts';
+
+answerAsks(rolloutAsks);
