@@ -72,7 +72,7 @@ export function loadOfTrip({ trip, legs, aboard, carriers, fuel_kg, places }: Tr
     left_kg: limit_kg === null ? null : limit_kg - loaded_kg,
     longest: longestOf(aboard),
     freeboard: isAfloat && isAllKnown && carrier !== null ? freeboardOf(carrier, loaded_kg) : null,
-    hasBothDangers: dangers.has('chlorine') && (dangers.has('fuel') || trip.fuel_L > 0),
+    hasBothDangers: dangers.has('chlorine') && (dangers.has('fuel') || (trip.fuel_L ?? 0) > 0),
   };
 }
 
