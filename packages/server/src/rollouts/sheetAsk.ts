@@ -14,7 +14,10 @@ export interface SheetFound {
 
 /** Names what is drawn of a plan: the rollout it is timed on and its trips. */
 export function drawKeyOf({ held, plan }: TimedNow): string {
-  return createHash('sha256').update(JSON.stringify([held.key, plan])).digest('hex').slice(0, 24);
+  return createHash('sha256')
+    .update(JSON.stringify([held.key, plan]))
+    .digest('hex')
+    .slice(0, 24);
 }
 
 /** Is anything planned of which futures may be drawn? */
@@ -25,7 +28,11 @@ export function sheetOf(
   holding: HeldRollouts,
   held: Held,
   planId: string | null,
-  { language, changes, mayDraw }: { readonly language: Language; readonly changes: ChangesSince | null; readonly mayDraw: boolean },
+  {
+    language,
+    changes,
+    mayDraw,
+  }: { readonly language: Language; readonly changes: ChangesSince | null; readonly mayDraw: boolean },
 ): SheetFound {
   const now = holding.timed(held, planId);
   const key = drawKeyOf(now);

@@ -30,11 +30,20 @@ export const Proposed = memo(function Proposed({
         hulls
           .filter(({ tripId, state }) => state === 'planned' && !isSame(after.laid, laid, tripId, after.changed))
           .map(({ tripId, x, width }) => (
-            <rect key={`${crewId} ${tripId}`} className="by-hand-was" x={x - 1} y={y} width={width + 2} height={crewRow.height_px} />
+            <rect
+              key={`${crewId} ${tripId}`}
+              className="by-hand-was"
+              x={x - 1}
+              y={y}
+              width={width + 2}
+              height={crewRow.height_px}
+            />
           )),
       )}
       {rows.flatMap(({ hulls }) =>
-        hulls.filter(({ tripId }) => after.changed.has(tripId)).map((hull) => <Outline key={hull.tripId} {...{ hull, held }} />),
+        hulls
+          .filter(({ tripId }) => after.changed.has(tripId))
+          .map((hull) => <Outline key={hull.tripId} {...{ hull, held }} />),
       )}
     </svg>
   );

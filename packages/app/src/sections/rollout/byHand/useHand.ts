@@ -162,7 +162,10 @@ function useLaying(
 }
 
 /** Trips that a move takes from and gives to. */
-export function tripsTouched(sheet: Pick<RolloutSheet, 'crews'> & RolloutSheet, { held, at }: Laid): ReadonlySet<string> {
+export function tripsTouched(
+  sheet: Pick<RolloutSheet, 'crews'> & RolloutSheet,
+  { held, at }: Laid,
+): ReadonlySet<string> {
   const from = held.kind === 'trip' ? held.tripId : tripOfSite(sheet, held.siteId)?.tripId;
   const to = at.kind === 'inTrip' ? at.tripId : undefined;
   return new Set([from, to].filter((tripId) => tripId !== undefined));
