@@ -99,6 +99,9 @@ export interface DrawnKept extends OfState {
 }
 
 const holding = new HeldRollouts();
+/** Sheets that were put together, by all that they are made of; and how many are kept. Ours. */
+const sheets = new Map<string, SheetFound>();
+const mostSheets_count = 8;
 
 /** The plan that is meant, timed; undefined: there is none of that id. */
 async function shown({ at, planId }: OfState & { readonly planId: string | null }, around: JobAround) {
@@ -113,7 +116,20 @@ async function sheet(asked: SheetAsked, around: JobAround): Promise<SheetFound |
   if (found === undefined) return null;
   const language = await loadLanguage(asked.language);
   const changes = found.planId === null ? null : (asked.changes[found.planId] ?? null);
-  return sheetOf(holding, found.held, found.planId, { language, changes, notDrawn: asked.notDrawn });
+  const key = JSON.stringify([
+    asked.at.stamp,
+    found.planId,
+    asked.language,
+    changes,
+    asked.notDrawn,
+    holding.drawn_count,
+  ]);
+  const known =
+    sheets.get(key) ?? sheetOf(holding, found.held, found.planId, { language, changes, notDrawn: asked.notDrawn });
+  sheets.delete(key);
+  sheets.set(key, known);
+  for (const old of [...sheets.keys()].slice(0, -mostSheets_count)) sheets.delete(old);
+  return known;
 }
 
 /** One trip in full, as JSON; `plan`, `trip`: there is none of that id. */
