@@ -13,9 +13,9 @@ export {
 } from './pack/packOfSite.ts';
 export { detailForPaper, sectionForPaper } from './pack/sectionForPaper.ts';
 export { type SitePack, sitePack } from './pack/sitePack.ts';
-export type { MissingLetter } from './text/index.ts';
 export type { PaperOptions, TripOnPaper } from './rollout/given.ts';
+export { type CrewOnPaper, itineraryPaper } from './rollout/itinerary.ts';
 export type { RolloutPaper } from './rollout/laid.ts';
 export { manifestPaper } from './rollout/manifest.ts';
-export { type CrewOnPaper, itineraryPaper } from './rollout/itinerary.ts';
 export { noticesPaper } from './rollout/notices.ts';
+export type { MissingLetter } from './text/index.ts';

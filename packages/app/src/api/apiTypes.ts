@@ -2850,9 +2850,14 @@ export interface paths {
                             }[];
                             carriers: {
                                 carrierId: string;
+                                /** @description At its limit. */
+                                freeboard_m: number | null;
+                                /** @description With its crew and nothing else aboard. */
+                                freeboardEmpty_m: number | null;
                                 leastFreeboard_m: number | null;
                                 length_m: number | null;
                                 limit_kg: number | null;
+                                limitSetBy: string | null;
                                 mode: string;
                                 name: string;
                             }[];
@@ -2910,8 +2915,14 @@ export interface paths {
                                 }[];
                                 to: string;
                             }[];
+                            /** @description Names of the places and sites its legs go by. */
+                            places: {
+                                name: string;
+                                placeId: string;
+                            }[];
                             plan: string;
                             planId: string;
+                            programme: string;
                             stamp: string;
                             trip: {
                                 /** @description A day, YYYY-MM-DD. */

@@ -1,11 +1,11 @@
 import type { Language } from '@eavewell/words';
+import { laterTop_pt } from '../document/heads.ts';
 import { drawLines, type Setter } from '../document/setter.ts';
 import { bodyEnd_pt, mm } from '../document/sheetSize.ts';
 import { drawQr, qrOf } from '../drawing/qr.ts';
 import { setLetters, shapesOnPaper } from '../drawing/shapesOnPaper.ts';
 import { type Band, band, heading } from '../flow/index.ts';
 import type { CaretakerPicture, SitePackContent } from './content.ts';
-import { laterTop_pt } from '../document/heads.ts';
 
 /** Side of a picture: made to be read at so much; where there are many, no less than the least [mm]. */
 const side_mm = 30;

@@ -1,4 +1,5 @@
 import type { Language } from '@eavewell/words';
+import { firstTop_pt } from '../document/heads.ts';
 import { drawLines, type Setter } from '../document/setter.ts';
 import { bodyEnd_pt, mm } from '../document/sheetSize.ts';
 import { drawQr, qrOf } from '../drawing/qr.ts';
@@ -16,7 +17,6 @@ import {
 } from '../flow/index.ts';
 import type { PackStation, SitePackContent } from './content.ts';
 import { namePlate } from './namePlate.ts';
-import { firstTop_pt } from '../document/heads.ts';
 import { fitted, pictureBand } from './pictureBand.ts';
 import { wayBand } from './wayLine.ts';
 

@@ -1,10 +1,10 @@
 import type { Language } from '@eavewell/words';
+import { laterTop_pt } from '../document/heads.ts';
 import type { Setter } from '../document/setter.ts';
 import { bodyEnd_pt, mm } from '../document/sheetSize.ts';
 import { type Band, type Cell, framed, heading, paragraph, stackHeight, table, text } from '../flow/index.ts';
 import type { PackTests } from './content.ts';
 import { withLead } from './overview.ts';
-import { laterTop_pt } from '../document/heads.ts';
 
 /** Heights of a row somebody writes in with a thick pencil, the best first [mm]. Ours: the record is one page as long as it can be. */
 const rows_mm = [7, 6.4, 5.8, 5.2, 4.6] as const;

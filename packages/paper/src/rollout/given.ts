@@ -48,10 +48,7 @@ export function cautionsOf(trips: readonly Pick<TripOnPaper, 'legs' | 'cautions'
   const known = new Set<string>(names);
   // What else was told of the trip stands in the language it was told in.
   const others = trips.flatMap(({ cautions }) => cautions.filter(({ name }) => !known.has(name)));
-  const said = [
-    ...names.map((name) => say(`loads.caution.${name}`)),
-    ...new Set(others.map((one) => one.said)),
-  ];
+  const said = [...names.map((name) => say(`loads.caution.${name}`)), ...new Set(others.map((one) => one.said))];
   return runOn(said);
 }
 

@@ -106,7 +106,7 @@ function eventSaid(event: TripEvent, given: TripOnPaper, language: Language): re
       aboard.reduce((sum, { count }) => sum + count, 0),
       '',
     );
-    const mass = kg(trip.kg, language);
+    const mass = trip.kg === null ? say('rolloutPapers.weight_not_known') : kg(trip.kg, language);
     return [say('rolloutPapers.load', { place: name(event.placeId), mass, pieces, trip: trip.tripId })];
   }
   if (event.kind === 'home') return [say('rolloutPapers.home', { place: name(event.placeId) })];

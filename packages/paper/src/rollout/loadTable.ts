@@ -96,11 +96,12 @@ function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: 
   const { say, numbers } = language;
   const { fuel_kg, limit_kg, left_kg, loaded_kg, unweighed_count } = load;
   const notKnown = say('rolloutPapers.weight_not_known');
+  const fuel_L = trip.fuel_L ?? 0;
   const row = (said: string, weight: string): Row => ({
     isHead: true,
     cells: [text(said, 'strong'), blank, blank, text(weight, 'strong')],
   });
-  const litres = numbers.quantity(Math.ceil(trip.fuel_L), 'L');
+  const litres = numbers.quantity(Math.ceil(fuel_L), 'L');
   const limit = limit_kg === null ? null : kg(limit_kg, language);
   const against =
     left_kg === null || limit === null
@@ -111,7 +112,9 @@ function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: 
   const all = { mass_kg: loaded_kg, unweighed_count: unweighed_count + (fuel_kg === null ? 1 : 0) };
   const together = say('rolloutPapers.parts_and_fuel');
   return [
-    ...(trip.fuel_L > 0 ? [row(say('rolloutPapers.fuel_line', { litres }), fuel_kg === null ? notKnown : kg(fuel_kg, language))] : []),
+    ...(fuel_L > 0
+      ? [row(say('rolloutPapers.fuel_line', { litres }), fuel_kg === null ? notKnown : kg(fuel_kg, language))]
+      : []),
     row(against === null ? together : `${together}; ${against}`, massOf(all, language)),
     ...(unweighed_count > 0 ? [row(say('rolloutPapers.unweighed', { count: unweighed_count }), '')] : []),
     {

@@ -46,16 +46,20 @@ const each = (siteId: string): readonly AboardLine[] => [
 ];
 
 const legs = [
-  leg('foot', 'S3', ['2026-06-10', '2026-06-11'], [
-    stretch('road', 'foot', 'landing', 2.5),
-    stretch('river', 'landing', 'S3', 7.2),
-  ]),
+  leg(
+    'foot',
+    'S3',
+    ['2026-06-10', '2026-06-11'],
+    [stretch('road', 'foot', 'landing', 2.5), stretch('river', 'landing', 'S3', 7.2)],
+  ),
   leg('S3', 'S2', ['2026-06-15', '2026-06-15'], [stretch('river', 'S3', 'S2', 3)]),
   leg('S2', 'S1', ['2026-06-18', '2026-06-18'], [stretch('foot', 'S2', 'S1', 1.5)]),
-  leg('S1', 'foot', ['2026-06-21', '2026-06-22'], [
-    stretch('river', 'S1', 'landing', 6),
-    stretch('road', 'landing', 'foot', 2.5),
-  ]),
+  leg(
+    'S1',
+    'foot',
+    ['2026-06-21', '2026-06-22'],
+    [stretch('river', 'S1', 'landing', 6), stretch('road', 'landing', 'foot', 2.5)],
+  ),
 ];
 
 /** A trip of three stops; `limit_kg` and freeboards are stated. */

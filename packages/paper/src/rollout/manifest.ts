@@ -53,7 +53,11 @@ function headOf(given: TripOnPaper, load: TripLoad, language: Language, options:
     laterName: routeSaid(given, language, 0.5, 'compact'),
     right: [
       carrier === undefined ? crew.name : say('rolloutPapers.by_crew', { carrier, crew: crew.name }),
-      say('rolloutPapers.trip', { trip: trip.tripId, leaves: numbers.date(trip.leaves), back: numbers.date(trip.back) }),
+      say('rolloutPapers.trip', {
+        trip: trip.tripId,
+        leaves: numbers.date(trip.leaves),
+        back: numbers.date(trip.back),
+      }),
     ],
     printed: printedSaid(given, options, language),
     plans: say('pack.plans'),
