@@ -2428,7 +2428,7 @@ export const rolloutFinding = {
 export const rolloutHappened = {
   "again": "It is there again",
   "again_about": "The first day on which it can be used.",
-  "all_of_area": "all ways of {area} ({count, number})",
+  "all_of_area": "all {count, number} ways of the area",
   "as_planned": "As planned",
   "ask_back": "{crew} should be back since {day}. Is it?",
   "ask_goods": "{quantity} × {part} were due in {store} on {day}. Have they come?",

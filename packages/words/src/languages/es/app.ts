@@ -2429,7 +2429,7 @@ export const rolloutFinding = {
 export const rolloutHappened = {
   "again": "Ya está de nuevo",
   "again_about": "El primer día en que se puede usar.",
-  "all_of_area": "todas las vías de {area} ({count, number})",
+  "all_of_area": "las {count, number} vías de la zona",
   "as_planned": "Como estaba previsto",
   "ask_back": "{crew} debería estar de vuelta desde el {day}. ¿Lo está?",
   "ask_goods": "{quantity} × {part} debían llegar a {store} el {day}. ¿Han llegado?",
