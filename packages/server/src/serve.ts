@@ -15,6 +15,7 @@ import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
 import { rolloutAsks } from './rollouts/rolloutAsks.ts';
+import { RolloutPapers } from './rollouts/rolloutPapers.ts';
 import { Rollouts } from './rollouts/rollouts.ts';
 import { RunningTasks } from './runningTasks.ts';
 import { servedDemo } from './servedDemo.ts';
@@ -142,7 +143,9 @@ async function built(
   const kits = new Kits(programmes, designs, work.others, version);
   const overviews = new Overviews();
   const rollouts = new Rollouts(programmes, work.keeping);
-  const behind = { programmes, designs, kits, rollouts, overviews, reviews: new Reviews(programmes, tasks), tasks };
+  const rolloutPapers = new RolloutPapers(rollouts, work.others);
+  const reviews = new Reviews(programmes, tasks);
+  const behind = { programmes, designs, kits, rollouts, rolloutPapers, overviews, reviews, tasks };
   return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };
 }
 

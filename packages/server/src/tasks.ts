@@ -16,4 +16,5 @@ export const tasks = {
   kitSum: later(async () => (await import('./kits/kitSumTask.ts')).kitSumTask),
   kitWorkbook: later(async () => (await import('./kits/kitWorkbookTask.ts')).kitWorkbookTask),
   pack: later(async () => (await import('./kits/packTask.ts')).packTask),
+  rolloutPaper: later(async () => (await import('./rollouts/rolloutPaperTask.ts')).rolloutPaperTask),
 } satisfies Tasks;

@@ -24,6 +24,14 @@ export class Rollouts {
     return this.ask(programme, 'sheet', asked);
   }
 
+  /** One trip in full, as JSON; or what there is none of. */
+  trip(
+    programme: OpenProgramme,
+    asked: { readonly planId: string | null; readonly tripId: string; readonly language: string },
+  ): Promise<{ readonly text: string } | 'plan' | 'trip'> {
+    return this.ask(programme, 'trip', asked);
+  }
+
   close(): Promise<void> {
     return this.keeping.close();
   }

@@ -54,7 +54,9 @@ describe('laying down', () => {
   });
 
   it('of what would be late is told and done', () => {
-    expect(after(take(site('A1')), to(place), answered(place, answerWith(late)), { kind: 'letGo' }).phase).toBe('laying');
+    expect(after(take(site('A1')), to(place), answered(place, answerWith(late)), { kind: 'letGo' }).phase).toBe(
+      'laying',
+    );
   });
 
   it('of what cannot be is refused, and the nearest that can is kept for it alone', () => {

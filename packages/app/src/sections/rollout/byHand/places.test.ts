@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planForTests } from './planForTests.ts';
 import { type Held, homeOf, isSamePlace, type Place, type Step, stepped } from './places.ts';
+import { planForTests } from './planForTests.ts';
 
 const plan = planForTests();
 const site = (siteId: string): Held => ({ kind: 'site', siteId });
@@ -38,7 +38,9 @@ describe('where a site is moved by keys', () => {
       newTrip('1', 2),
       newTrip('1', 3),
     ]);
-    expect(walk(site('A1'), newTrip('1', 3), 'earlier').toReversed()).toEqual(walk(site('A1'), newTrip('1', 0), 'later'));
+    expect(walk(site('A1'), newTrip('1', 3), 'earlier').toReversed()).toEqual(
+      walk(site('A1'), newTrip('1', 0), 'later'),
+    );
   });
 
   it('goes a trip on at once', () => {
@@ -57,7 +59,12 @@ describe('where a site is moved by keys', () => {
 });
 
 describe('where a trip is moved by keys', () => {
-  const at = (crewId: string, index: number, notBefore: string | null = null): Place => ({ kind: 'amongTrips', crewId, index, notBefore });
+  const at = (crewId: string, index: number, notBefore: string | null = null): Place => ({
+    kind: 'amongTrips',
+    crewId,
+    index,
+    notBefore,
+  });
 
   it('goes among the other planned trips of its crew, and to the other', () => {
     expect(homeOf(plan, trip('B'))).toEqual(at('1', 1));
@@ -79,18 +86,24 @@ describe('where a trip is moved by keys', () => {
 it('no key leads to a place there is not', () => {
   const steps = ['earlier', 'later', 'earlierFar', 'laterFar', 'crewAbove', 'crewBelow'] as const;
   fc.assert(
-    fc.property(fc.constantFrom('A1', 'A2', 'B1', 'C1', 'F'), fc.array(fc.constantFrom(...steps), { maxLength: 30 }), (siteId, way) => {
-      let place = homeOf(plan, site(siteId))!;
-      for (const step of way) {
-        place = stepped(plan, site(siteId), place, step);
-        if (place.kind === 'inTrip') {
-          const found = plan.crews.flatMap((crew) => crew.trips).find(({ tripId }) => tripId === (place as { tripId: string }).tripId)!;
-          expect(found.state).toBe('planned');
-          expect(found.isLocked).toBe(false);
-          expect(place.position).toBeLessThanOrEqual(found.stops.filter((stop) => stop.siteId !== siteId).length);
-        } else if (place.kind === 'newTrip') expect(place.index).toBeLessThanOrEqual(place.crewId === '1' ? 3 : 1);
-      }
-    }),
+    fc.property(
+      fc.constantFrom('A1', 'A2', 'B1', 'C1', 'F'),
+      fc.array(fc.constantFrom(...steps), { maxLength: 30 }),
+      (siteId, way) => {
+        let place = homeOf(plan, site(siteId))!;
+        for (const step of way) {
+          place = stepped(plan, site(siteId), place, step);
+          if (place.kind === 'inTrip') {
+            const found = plan.crews
+              .flatMap((crew) => crew.trips)
+              .find(({ tripId }) => tripId === (place as { tripId: string }).tripId)!;
+            expect(found.state).toBe('planned');
+            expect(found.isLocked).toBe(false);
+            expect(place.position).toBeLessThanOrEqual(found.stops.filter((stop) => stop.siteId !== siteId).length);
+          } else if (place.kind === 'newTrip') expect(place.index).toBeLessThanOrEqual(place.crewId === '1' ? 3 : 1);
+        }
+      },
+    ),
     { seed: 20261126 },
   );
 });
