@@ -55,6 +55,29 @@ export const sound: Files = {
     'A1,store,tank-5,12,2027-02-10,0,5,20',
     'A2,store,gutter-4,60,2026-11-02,,,',
   ),
+  'carriersAway.csv': lines(
+    'awayId,carrierId,count,from,to,reason',
+    'B1,boat,,2027-03-08,2027-03-19,engine',
+    'B2,truck,1,2027-06-01,,',
+  ),
+  'plans.csv': lines(
+    'planId,name,from,isInForce,timedAt,note',
+    'P1,First plan,2027-01-04,yes,2026-12-20T08:00:00Z,',
+    'P2,With a second boat,2027-01-04,,2026-12-21T08:00:00Z,asked for by the board',
+  ),
+  'planTrips.csv': lines(
+    'planId,tripId,crewId,order,notBefore,isLocked,leaves,back,leftOn,backOn',
+    'P1,T1,west,1,,,2027-02-22,2027-03-05,2027-02-23,2027-03-06',
+    'P1,T2,east,1.5,2027-04-01,yes,2027-04-05,2027-04-09,,',
+    'P2,T1,east,1,,,,,,',
+  ),
+  'planStops.csv': lines(
+    'planId,siteId,tripId,order,handOver',
+    'P1,S001,T1,1,2027-03-01',
+    'P1,S002,T2,1,2027-04-08',
+    'P2,S002,T1,2,',
+    'P2,S001,T1,1,',
+  ),
   'sites.csv': lines(
     'siteId,name,latitude_deg,longitude_deg,people,gaugeId,rainFactor,handOverDay,place,weatherArea,readyFrom,finishBy,workMonths,priority_factor,priorityReason,agreedOn,installLow_days,installLikely_days,installHigh_days,skill',
     'S001,Upper Tarn,-8.5,125.25,120,G-east,1.1,2027-03-01,,hills,2027-01-10,2027-09-30,4 to 10,2,clinic without water,2026-08-01,1,2,5,masonry',
@@ -74,19 +97,19 @@ export const but = (file: string, ...changes: readonly (readonly [from: string, 
 };
 
 export type Rollout = ProgrammeRead['facts']['rollout'];
-export const names = ({ places, ways, closures, riverLevels, wayLevels, crews, calendars, arrivals }: Rollout) => ({
-  ...{ places: places.length, ways: ways.length, closures: closures.length, riverLevels: riverLevels.length },
-  ...{ wayLevels: wayLevels.length, crews: crews.length, calendars: calendars.length, arrivals: arrivals.length },
-});
+export const names = (rollout: Rollout) => {
+  const { places, ways, closures, riverLevels, wayLevels, crews, calendars, arrivals, carriersAway, plans } = rollout;
+  const trips = plans.flatMap((plan) => plan.trips);
+  return {
+    ...{ places: places.length, ways: ways.length, closures: closures.length, riverLevels: riverLevels.length },
+    ...{ wayLevels: wayLevels.length, crews: crews.length, calendars: calendars.length, arrivals: arrivals.length },
+    ...{ carriersAway: carriersAway.length, plans: plans.length, trips: trips.length },
+    stops: trips.flatMap(({ stops }) => stops).length,
+  };
+};
 export const all = {
-  places: 3,
-  ways: 5,
-  closures: 2,
-  riverLevels: 10,
-  wayLevels: 1,
-  crews: 2,
-  calendars: 2,
-  arrivals: 2,
+  ...{ places: 3, ways: 5, closures: 2, riverLevels: 10, wayLevels: 1, crews: 2, calendars: 2, arrivals: 2 },
+  ...{ carriersAway: 2, plans: 2, trips: 3, stops: 4 },
 };
 
 export interface PlantedRollout {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { doubted, good, line, listed, readFiles } from './folder.ts';
 import { faultsOfCrews } from './rolloutCrews.ts';
 import { all, but, day, lines, names, sound } from './rolloutFolder.ts';
+import { faultsOfPlans } from './rolloutPlans.ts';
 import { faultsOfWays } from './rolloutWays.ts';
 
 it('without a fault all of it is joined, and nothing is told', async () => {
@@ -112,6 +113,36 @@ it('without a fault all of it is joined, and nothing is told', async () => {
       slip_days: { low: 0, likely: 0, high: 0 },
     },
   ]);
+  expect(rollout.carriersAway).toEqual([
+    {
+      ...{ awayId: 'B1', carrierId: 'boat', carriers_count: 1, from: day('2027-03-08'), to: day('2027-03-19') },
+      reason: 'engine',
+    },
+    { awayId: 'B2', carrierId: 'truck', carriers_count: 1, from: day('2027-06-01'), to: null, reason: null },
+  ]);
+  const [first, second] = rollout.plans;
+  expect(first).toEqual({
+    ...{ planId: 'P1', name: 'First plan', from: day('2027-01-04'), isInForce: true, note: null },
+    timedAt: '2026-12-20T08:00:00Z',
+    trips: [
+      {
+        ...{ tripId: 'T1', crewId: 'west', order: 1, notBefore: null, isLocked: false },
+        ...{ leaves: day('2027-02-22'), back: day('2027-03-05') },
+        ...{ leftOn: day('2027-02-23'), backOn: day('2027-03-06') },
+        stops: [{ siteId: 'S001', order: 1, handOver: day('2027-03-01') }],
+      },
+      {
+        ...{ tripId: 'T2', crewId: 'east', order: 1.5, notBefore: day('2027-04-01'), isLocked: true },
+        ...{ leaves: day('2027-04-05'), back: day('2027-04-09'), leftOn: null, backOn: null },
+        stops: [{ siteId: 'S002', order: 1, handOver: day('2027-04-08') }],
+      },
+    ],
+  });
+  expect(second).toMatchObject({ planId: 'P2', isInForce: false, note: 'asked for by the board' });
+  expect(second!.trips[0]!.stops.map(({ siteId, order }) => [siteId, order])).toEqual([
+    ['S002', 2],
+    ['S001', 1],
+  ]);
   expect(rollout.work[0]).toEqual({
     ...{ siteId: 'S001', place: 'S001', readyFrom: day('2027-01-10'), finishBy: day('2027-09-30') },
     ...{ workMonths: [4, 5, 6, 7, 8, 9, 10], priority_factor: 2, priorityReason: 'clinic without water' },
@@ -131,7 +162,7 @@ it('without a fault all of it is joined, and nothing is told', async () => {
 });
 
 describe('a fault in the tables of the rollout is named, and nothing else is lost', () => {
-  it.each([...faultsOfWays, ...faultsOfCrews].map((one) => [one.fault, one] as const))(
+  it.each([...faultsOfWays, ...faultsOfCrews, ...faultsOfPlans].map((one) => [one.fault, one] as const))(
     '%s',
     async (_, { files, problems, notUsed, left, shows }) => {
       const read = await readFiles(files);

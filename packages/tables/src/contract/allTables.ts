@@ -133,4 +133,8 @@ export const allTables: readonly Table[] = [
   crewCarriers,
   workCalendars,
   arrivals,
+  carriersAway,
+  plans,
+  planTrips,
+  planStops,
 ];

@@ -115,7 +115,7 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
               {...{ ...map, size: map.size, view: map.seen.view }}
               outline={tiles || typeof outline === 'string' ? null : outline}
             >
-              {props.own?.draw({ ...frame, at: map.at })}
+              {props.own?.draw({ ...frame, at: map.seen.at })}
             </MapSheet>
           </div>
         )}
@@ -226,7 +226,7 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
 }
 
 const labelsOn = (plane: Plane, labels: OwnMap['labels']): readonly PointLabel[] =>
-  labels.flatMap(({ key, text, ...position }) => {
-    const point = plane.at(position);
-    return point ? [{ key, text, point }] : [];
+  labels.flatMap(({ latitude_deg, longitude_deg, ...label }) => {
+    const point = plane.at({ latitude_deg, longitude_deg });
+    return point ? [{ ...label, point }] : [];
   });

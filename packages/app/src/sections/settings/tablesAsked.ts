@@ -31,6 +31,10 @@ export const tablesAsked = [
   'crewCarriers',
   'workCalendars',
   'arrivals',
+  'carriersAway',
+  'plans',
+  'planTrips',
+  'planStops',
 ] as const satisfies readonly TableName[];
 
 export type TableAsked = (typeof tablesAsked)[number];
@@ -40,5 +44,5 @@ export const isTableAsked = (name: string): name is TableAsked => (tablesAsked a
 /** Tables whose rows the cells of these may name. */
 export const namedHere = [
   ...(['gauges', 'parts', 'secondSources', 'kitRules'] as const),
-  ...(['places', 'ways', 'carriers', 'crews', 'workCalendars'] as const),
+  ...(['places', 'ways', 'carriers', 'crews', 'workCalendars', 'plans', 'planTrips'] as const),
 ] as const satisfies readonly TableName[];
