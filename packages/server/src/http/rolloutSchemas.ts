@@ -30,6 +30,10 @@ export const searchAsked = z.strictObject({
     .array(planId)
     .nullable()
     .describe('Only the trips of these crews may change: the others are taken as locked. Null: all.'),
+  keepTrips: z
+    .array(planId)
+    .optional()
+    .describe('Trips of the plan to go on from that stay as they are, as if they were locked. Left out: none.'),
 });
 export const searchBegun = z.strictObject({ taskId: z.string() });
 
