@@ -43,7 +43,7 @@ const ready: Files = {
     'S003,Ferry Stones,-8.75,125.5,240,G-west,jetty,',
   ),
   'settings.json':
-    '{ "programme": "Tarn water", "target": { "longestDryRun_days": 5 }, "currency": "USD", "mainStore": "store", "mustHold": "no" }\n',
+    '{ "programme": "Tarn water", "target": { "longestDryRun_days": 5 }, "currency": "USD", "mainStore": "store", "mustHold": "no", "installLow_days": 3, "installLikely_days": 4, "installHigh_days": 6 }\n',
 };
 
 const codesOf = ({ status, body }: Awaited<ReturnType<Page['ask']>>) => [
