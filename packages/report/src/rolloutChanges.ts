@@ -43,7 +43,11 @@ export function changedSaid(
   });
   return {
     at: since.at,
-    changes: since.changes.map((change) => ({ at: change.at, by: change.by, said: changeSaid(change, given, language) })),
+    changes: since.changes.map((change) => ({
+      at: change.at,
+      by: change.by,
+      said: changeSaid(change, given, language),
+    })),
     ...{ changes_count: since.changes_count, moved_count, later_count, said },
   };
 }
@@ -69,13 +73,16 @@ function changeSaid(
   language: Language,
 ): string {
   const { say } = language;
-  if (source.kind === 'import') return say('rolloutAnswers.change.import', { file: source.name ?? '', count: rows_count });
-  if (source.kind === 'undo' || source.kind === 'redo') return say(`rolloutAnswers.change.${source.kind}`, { count: rows_count });
+  if (source.kind === 'import')
+    return say('rolloutAnswers.change.import', { file: source.name ?? '', count: rows_count });
+  if (source.kind === 'undo' || source.kind === 'redo')
+    return say(`rolloutAnswers.change.${source.kind}`, { count: rows_count });
   if (only === null) return say('rolloutAnswers.change.many', { count: rows_count });
   const site = facts.sites.find(({ siteId }) => only.table === 'sites' && siteId === only.key);
   const one = sayOr(language, `tableNames.${only.table}_one`, only.table);
   const row =
-    site?.name ?? (only.table === 'settings' ? say('history.settings') : say('history.row', { what: one, id: rowId(only.key) }));
+    site?.name ??
+    (only.table === 'settings' ? say('history.settings') : say('history.row', { what: one, id: rowId(only.key) }));
   if (only.kind !== 'edited') return say(`rolloutAnswers.change.${only.kind}`, { row });
   if (only.cell === null) return say('rolloutAnswers.change.edited', { row });
   const { column, before, after } = only.cell;

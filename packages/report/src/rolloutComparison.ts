@@ -66,7 +66,8 @@ function sitesOf({ problem, facts, a, b }: ComparisonGiven): Sites {
       const [crewA, crewB] = [was.get(job) ?? null, is.get(job) ?? null];
       const [servedA, servedB] = [day(daysA[job]!), day(daysB[job]!)];
       if (crewA === crewB && servedA === servedB) return [];
-      const later_days = servedA === null || servedB === null ? null : Math.floor(daysB[job]!) - Math.floor(daysA[job]!);
+      const later_days =
+        servedA === null || servedB === null ? null : Math.floor(daysB[job]!) - Math.floor(daysA[job]!);
       return [{ siteId, name: names.get(siteId) ?? siteId, people, crewA, crewB, servedA, servedB, later_days }];
     })
     .sort((one, other) => rank(other) - rank(one) || (one.siteId < other.siteId ? -1 : 1));
@@ -114,7 +115,13 @@ function differencesSaid(
   const told: string[] = [];
   const { waiting_personDays: waiting, finish_days, cost, trips_count } = sums;
   if (Math.abs(waiting) >= 0.5)
-    told.push(say('rolloutAnswers.compared.waiting', { ...names, days: Math.round(Math.abs(waiting)), isMore: isMore(waiting) }));
+    told.push(
+      say('rolloutAnswers.compared.waiting', {
+        ...names,
+        days: Math.round(Math.abs(waiting)),
+        isMore: isMore(waiting),
+      }),
+    );
   const days = Math.floor(b.outcome.finish) - Math.floor(a.outcome.finish);
   if (Math.abs(finish_days) > slack_amount && days !== 0)
     told.push(say('rolloutAnswers.compared.finish', { ...names, days: Math.abs(days), isMore: isMore(days) }));
@@ -128,9 +135,12 @@ function differencesSaid(
       }),
     );
   if (trips_count !== 0)
-    told.push(say('rolloutAnswers.compared.trips', { ...names, trips: Math.abs(trips_count), isMore: isMore(trips_count) }));
+    told.push(
+      say('rolloutAnswers.compared.trips', { ...names, trips: Math.abs(trips_count), isMore: isMore(trips_count) }),
+    );
   const later = sites.filter(({ later_days }) => (later_days ?? 0) > 0).length;
   const sooner = sites.filter(({ later_days }) => (later_days ?? 0) < 0).length;
-  if (sites.length > 0) told.push(say('rolloutAnswers.compared.sites', { ...names, sites: sites.length, later, sooner }));
+  if (sites.length > 0)
+    told.push(say('rolloutAnswers.compared.sites', { ...names, sites: sites.length, later, sooner }));
   return told.length > 0 ? told : [say('rolloutAnswers.compared.same', names)];
 }

@@ -9,8 +9,7 @@ import { tripFigures } from './rolloutTrips.ts';
 export function crewsOf(told: SheetTold): SheetCrew[] {
   const { facts, problem, past } = told;
   const wanted = facts.rollout.crews.filter(
-    ({ crewId }) =>
-      problem.crews.some((crew) => crew.crewId === crewId) || past.some((trip) => trip.crewId === crewId),
+    ({ crewId }) => problem.crews.some((crew) => crew.crewId === crewId) || past.some((trip) => trip.crewId === crewId),
   );
   return wanted.map((crew) => ({ ...crewFigures(told, crew), trips: tripsOf(told, crew.crewId) }));
 }

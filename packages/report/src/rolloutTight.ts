@@ -17,5 +17,8 @@ function said(told: SheetTold, { later_days, breaks, waits }: TightTrip): string
     const site = nameOf.get(siteId) ?? siteId;
     return say('rolloutAnswers.tight.waits', { ...days, site, day: numbers.date(dayAt(told, waits.handOverDay)) });
   }
-  return say('rolloutAnswers.tight.breaks', { ...days, broken: breaks === null ? '' : brokenSaid(told, breaks.broken) });
+  return say('rolloutAnswers.tight.breaks', {
+    ...days,
+    broken: breaks === null ? '' : brokenSaid(told, breaks.broken),
+  });
 }

@@ -2,11 +2,11 @@ import { type AboardPiece, type Carrier, type PastTrip, peopleToLift, type TripL
 import type { RolloutTripAnswer, SheetTrip } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { cautionsOfTrip } from './rolloutCautions.ts';
-import { crewFigures, pastTrip, plannedTrip } from './rolloutSheetCrews.ts';
-import { sheetTold } from './rolloutSheet.ts';
-import type { SheetGiven, SheetTold } from './rolloutSheetTold.ts';
-import { nightsOf } from './rolloutNights.ts';
 import { daysOfTrip, type TripDay } from './rolloutDays.ts';
+import { nightsOf } from './rolloutNights.ts';
+import { sheetTold } from './rolloutSheet.ts';
+import { crewFigures, pastTrip, plannedTrip } from './rolloutSheetCrews.ts';
+import type { SheetGiven, SheetTold } from './rolloutSheetTold.ts';
 import { legReport } from './rolloutTrips.ts';
 
 /** What is found of one trip beside its plan. */
@@ -103,7 +103,9 @@ function daysSaid(
   const own = new Map(events.map((one) => [one.day, one]));
   return nights.map((night) => {
     const found = own.get(night.day)?.events ?? [];
-    const sites = found.flatMap((event) => (event.kind === 'work' || event.kind === 'handOver' ? [event.stop.siteId] : []));
+    const sites = found.flatMap((event) =>
+      event.kind === 'work' || event.kind === 'handOver' ? [event.stop.siteId] : [],
+    );
     return {
       ...night,
       said: found.map((event) => eventSaid(told, event)),
@@ -120,4 +122,3 @@ function eventSaid({ language, nameOf }: SheetTold, event: TripDay['events'][num
   if (event.kind === 'go') return event.leg.said;
   return say(`rolloutAnswers.day.${event.kind}`, { site: event.stop.name });
 }
-

@@ -22,4 +22,6 @@ export const planTables = ['plans', 'planTrips', 'planStops'] as const;
 export type PlanTable = (typeof planTables)[number];
 
 /** Rows of the tables of plans. */
-export type PlanRowsSent = Readonly<Record<PlanTable, readonly (readonly [string, Readonly<Record<string, string>>])[]>>;
+export type PlanRowsSent = Readonly<
+  Record<PlanTable, readonly (readonly [string, Readonly<Record<string, string>>])[]>
+>;

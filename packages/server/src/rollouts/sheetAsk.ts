@@ -14,7 +14,10 @@ export interface SheetFound {
 
 /** Names what is drawn of a plan: the rollout it is timed on and its trips. */
 export function drawKeyOf({ held, plan }: TimedNow): string {
-  return createHash('sha256').update(JSON.stringify([held.key, plan])).digest('hex').slice(0, 24);
+  return createHash('sha256')
+    .update(JSON.stringify([held.key, plan]))
+    .digest('hex')
+    .slice(0, 24);
 }
 
 /** Is anything planned of which futures may be drawn? */
@@ -25,12 +28,16 @@ export function sheetOf(
   holding: HeldRollouts,
   held: Held,
   planId: string | null,
-  { language, changes, mayDraw }: { readonly language: Language; readonly changes: ChangesSince | null; readonly mayDraw: boolean },
+  {
+    language,
+    changes,
+    notDrawn,
+  }: { readonly language: Language; readonly changes: ChangesSince | null; readonly notDrawn: readonly string[] },
 ): SheetFound {
   const now = holding.timed(held, planId);
   const key = drawKeyOf(now);
   const drawn = holding.drawnOf(key);
-  const isToDraw = drawn === null && mayDraw && hasTrips(now);
+  const isToDraw = drawn === null && hasTrips(now) && !notDrawn.includes(key);
   const futuresState = drawn !== null ? 'there' : isToDraw ? 'beingDrawn' : 'none';
   const given = givenOf(held, now, { futures: drawn?.futures ?? null, futuresState });
   const changedSince = changes === null ? null : changedSaid(changes, given, language);

@@ -99,7 +99,9 @@ export class Evaluator {
   pairsOf(held: Held): readonly TravelPair[] {
     const job = held.kind === 'site' ? this.jobOf.get(held.siteId) : undefined;
     if (job === undefined) return missingPairs(this.ready, this.before.plan);
-    const known = this.problem.travels.map(({ pairs }) => (pairs === undefined ? null : new Set(Array.from(pairs.keys))));
+    const known = this.problem.travels.map(({ pairs }) =>
+      pairs === undefined ? null : new Set(Array.from(pairs.keys)),
+    );
     return pairsOfSite(this.problem, job, this.before.plan).filter(
       ({ travel, from, to }) => known[travel]?.has(from * this.problem.travels[travel]!.nodes + to) === false,
     );
@@ -212,7 +214,10 @@ export class Evaluator {
   }
 
   /** Places of its crew first, those next to the one wanted before the others, then of the other crews. */
-  private placesNear(held: Held & { readonly kind: 'trip' }, at: Place & { readonly kind: 'amongTrips' }): readonly Place[] {
+  private placesNear(
+    held: Held & { readonly kind: 'trip' },
+    at: Place & { readonly kind: 'amongTrips' },
+  ): readonly Place[] {
     const inOrder = (crewId: string): readonly Place[] => {
       const trips = this.shown.crews.find((one) => one.crewId === crewId)?.trips ?? [];
       const count = trips.filter(({ tripId }) => tripId !== held.tripId).length;
@@ -259,7 +264,11 @@ export class Evaluator {
     return null;
   }
 
-  private crewsAsMoved(plan: NamedPlan, outcome: TimedPlan['outcome'], isShown: readonly boolean[]): readonly CrewAsMoved[] {
+  private crewsAsMoved(
+    plan: NamedPlan,
+    outcome: TimedPlan['outcome'],
+    isShown: readonly boolean[],
+  ): readonly CrewAsMoved[] {
     const some = { trips: plan.trips.map((own, crew) => (isShown[crew] ? own : [])) };
     const rows = rowsOfPlan(
       this.problem,

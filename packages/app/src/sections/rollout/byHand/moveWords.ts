@@ -63,14 +63,18 @@ function inTripWords(sheet: Sheet, held: Held, place: Place & { readonly kind: '
   const before = others[place.position - 1];
   const next = others[place.position];
   if (before !== undefined) return say('rolloutByHand.at_after', { ...at, site: before.name });
-  return next === undefined ? say('rolloutByHand.at_only', at) : say('rolloutByHand.at_before', { ...at, site: next.name });
+  return next === undefined
+    ? say('rolloutByHand.at_only', at)
+    : say('rolloutByHand.at_before', { ...at, site: next.name });
 }
 
 /** What would become of it, in a few sentences: the site's own day first, then what it does to all. */
 export function becomesWords(sheet: Sheet, held: Held, answer: MoveAnswer, words: Words): readonly string[] {
   const { say } = words;
   const others = answer.moved.filter(({ siteId }) => held.kind !== 'site' || siteId !== held.siteId);
-  const breaks = answer.breaks.filter(({ kind, siteId }) => !(kind === 'leftOut' && held.kind === 'site' && siteId === held.siteId));
+  const breaks = answer.breaks.filter(
+    ({ kind, siteId }) => !(kind === 'leftOut' && held.kind === 'site' && siteId === held.siteId),
+  );
   return [
     ownWords(sheet, held, answer, words),
     say('rolloutByHand.moved', { count: others.length }),
@@ -102,9 +106,11 @@ export function allWords(
 ): readonly string[] {
   const said: string[] = [];
   const waits = Math.round(waiting_personDays);
-  if (waits !== 0) said.push(say(waits > 0 ? 'rolloutByHand.waits_more' : 'rolloutByHand.waits_less', { days: Math.abs(waits) }));
+  if (waits !== 0)
+    said.push(say(waits > 0 ? 'rolloutByHand.waits_more' : 'rolloutByHand.waits_less', { days: Math.abs(waits) }));
   const ends = Math.round(finish_days);
-  if (ends !== 0) said.push(say(ends > 0 ? 'rolloutByHand.ends_later' : 'rolloutByHand.ends_sooner', { days: Math.abs(ends) }));
+  if (ends !== 0)
+    said.push(say(ends > 0 ? 'rolloutByHand.ends_later' : 'rolloutByHand.ends_sooner', { days: Math.abs(ends) }));
   if (currency !== null && Math.abs(cost) >= 0.5) {
     const money = numbers.money(Math.abs(cost), currency);
     said.push(say(cost > 0 ? 'rolloutByHand.costs_more' : 'rolloutByHand.costs_less', { money }));
