@@ -159,6 +159,8 @@ const typesOfTheRollout = new Set([
   ...['BrokenFound', 'LegFound', 'ReadyWeather', 'CrewNumbers', 'OneCrew', 'CrewLegs', 'SearchTrip', 'CrewFacts'],
   ...['JobLeast', 'AssignedJob', 'AssignmentGiven', 'AssignmentBound', 'BoundJob', 'Ranks', 'Ranked', 'DaysAsked'],
   ...['LinearProgramme', 'LinearAnswer', 'SpreadMoments', 'FinishAsked', 'SiteWork', 'MovedSite', 'PlanChanges'],
+  ...['LegPairs', 'TravelPair', 'TripPlace', 'NewBreak', 'BreaksBefore', 'Retimed', 'PackedStore', 'PackedHaul'],
+  ...['PackedRollout', 'PackedCrew', 'PackedJobs', 'PackedTravel', 'PackedTable', 'PackedLimit'],
 ]);
 
 /**

@@ -22,6 +22,9 @@ interface OfRows {
   readonly today: string;
 }
 
+/** Arrivals shown before one asks for more. Ours. */
+const first = 5;
+
 const of = (rows: readonly RowNow[], table: string) => rows.filter((row) => row.table === table);
 
 /** Rows of a table that may be chosen, by name. */
@@ -141,17 +144,31 @@ export function GoodsForms({ programmeId, rows, today }: OfRows) {
   return (
     <Kind title={say('rolloutHappened.goods')}>
       {open.length === 0 ? <p className="small">{say('rolloutHappened.no_goods')}</p> : null}
-      <ul className="plain-list">
-        {open.map((row) => (
-          <ArrivalRow key={row.key} {...{ programmeId, rows, today, row }} />
-        ))}
-      </ul>
+      <Arrivals of={open.slice(0, first)} {...{ programmeId, rows, today }} />
+      {open.length <= first ? null : (
+        <details>
+          <summary className="press">{say('rolloutHappened.more_goods', { count: open.length - first })}</summary>
+          <Arrivals of={open.slice(first)} {...{ programmeId, rows, today }} />
+        </details>
+      )}
     </Kind>
   );
 }
 
+/** Arrivals, each with what may be told of it. */
+export function Arrivals({ of: arrivals, ...all }: OfRows & { readonly of: readonly RowNow[] }) {
+  if (arrivals.length === 0) return null;
+  return (
+    <ul className="plain-list">
+      {arrivals.map((row) => (
+        <ArrivalRow key={row.key} row={row} {...all} />
+      ))}
+    </ul>
+  );
+}
+
 /** Goods that are on their way: what was promised, and what may be told of them. */
-export function ArrivalRow({ programmeId, rows, today, row }: OfRows & { readonly row: RowNow }) {
+function ArrivalRow({ programmeId, rows, today, row }: OfRows & { readonly row: RowNow }) {
   const { say, numbers } = useLanguage();
   const { dueOn, quantity } = folderTables.arrivals.columns;
   const { cells } = row;

@@ -1,0 +1,172 @@
+import type { RolloutSheet } from '@eavewell/tables';
+import { useQueryClient } from '@tanstack/react-query';
+import { useEffect, useEffectEvent, useMemo, useReducer, useRef } from 'react';
+import { queries } from '../../../api/queries.ts';
+import { useChange } from '../../../api/useChange.ts';
+import type { PlanAsked } from './byHandMessages.ts';
+import { askByHand } from './byHandThread.ts';
+import { emptyHand, type Hand, type HandBy, handAfter } from './hand.ts';
+import type { Cannot, Laid } from './moveAnswer.ts';
+import { type Held, isSamePlace, type Place, plannedOf, tripOfSite } from './places.ts';
+import { changesOfPlan } from './planRows.ts';
+
+/** What a page does with a hand over its plan. */
+export interface HandOver {
+  readonly hand: Hand;
+  readonly outcome: ReturnType<typeof useChange>['outcome'];
+  takeUp(held: Held, by: HandBy): void;
+  moveTo(place: Place): void;
+  letGo(): void;
+  putBack(): void;
+  /** What was told last is not told any more. */
+  heard(): void;
+}
+
+/** The planned trips of a sheet by their names; null: no plan is kept. */
+function planAsked(programmeId: string, sheet: RolloutSheet): PlanAsked | null {
+  const { planId, stamp, crews } = sheet;
+  if (planId === null) return null;
+  const plan = {
+    planId,
+    crews: crews.map((crew) => ({
+      crewId: crew.crewId,
+      trips: plannedOf(crew).map(({ tripId, stops, notBefore, isLocked }) => ({
+        ...{ tripId, notBefore, isLocked },
+        siteIds: stops.map(({ siteId }) => siteId),
+      })),
+    })),
+  };
+  return { programmeId, stamp, plan };
+}
+
+/**
+ * A hand over the plan of a sheet: it takes up, asks what would become of it, lays down as one change.
+ *
+ * @param programmeId - the programme
+ * @param sheet - the sheet as the program has it now
+ */
+export function useHand(programmeId: string, sheet: RolloutSheet): HandOver {
+  const [hand, send] = useReducer(handAfter, emptyHand);
+  const of = useMemo(() => planAsked(programmeId, sheet), [programmeId, sheet]);
+  const client = useQueryClient();
+  const askAnew = () => void client.invalidateQueries({ queryKey: ['programme', programmeId, 'rollout'] });
+  useAsking(hand, of, sheet, send, askAnew);
+  const outcome = useLaying(hand, of, programmeId, sheet, send, askAnew);
+  const seen = useRef(sheet.stamp);
+  const onSheet = useEffectEvent(() => {
+    if (seen.current === sheet.stamp) return;
+    seen.current = sheet.stamp;
+    send({ kind: 'planChanged', plan: sheet });
+  });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another state of the plan is what it waits for
+  useEffect(() => onSheet(), [sheet.stamp]);
+  return {
+    ...{ hand, outcome },
+    takeUp: (held, by) => {
+      send({ kind: 'takeUp', held, by, plan: sheet });
+      if (of !== null) void askByHand({ kind: 'ready', of, held });
+    },
+    moveTo: (place) => send({ kind: 'moveTo', place, plan: sheet }),
+    letGo: () => send({ kind: 'letGo' }),
+    putBack: () => send({ kind: 'putBack' }),
+    heard: () => send({ kind: 'heard' }),
+  };
+}
+
+type Send = (event: Parameters<typeof handAfter>[1]) => void;
+
+/** Asks for what would become of it wherever it is held: one question at a time, that of the last place next. */
+function useAsking(hand: Hand, of: PlanAsked | null, sheet: RolloutSheet, send: Send, askAnew: () => void): void {
+  const isAsking = useRef(false);
+  const now = useRef({ hand, of });
+  const ask = useEffectEvent(async (): Promise<void> => {
+    now.current = { hand, of };
+    if (isAsking.current) return;
+    isAsking.current = true;
+    try {
+      for (let done: unknown = null; ; ) {
+        const { hand: asked, of: plan } = now.current;
+        if (asked === done || asked.phase === 'empty' || plan === null) return;
+        done = asked;
+        await askOne(asked, plan);
+      }
+    } finally {
+      isAsking.current = false;
+    }
+  });
+  const askOne = async (asked: Exclude<Hand, { phase: 'empty' }>, plan: PlanAsked): Promise<void> => {
+    const { held, at, home, phase, answer, cannot, nearest } = asked;
+    const isWanted = phase === 'held' && answer === null && cannot === null && !isSamePlace(at, home);
+    const isNearest = phase === 'refused' && nearest === null && cannot !== null && canBeNear(cannot);
+    if (!isWanted && !isNearest) return;
+    const told = await askByHand({ kind: isWanted ? 'become' : 'nearest', of: plan, held, place: nearOf(sheet, at) });
+    if (told.kind === 'becomes') send({ kind: 'answered', place: at, answer: told.answer });
+    if (told.kind === 'nearest') send({ kind: 'nearest', place: at, found: told.found });
+    if (told.kind === 'otherState') askAnew();
+    if (told.kind === 'otherState' || told.kind === 'becomes' || told.kind === 'nearest') return;
+    if (isNearest) send({ kind: 'nearest', place: at, found: { place: null, commonest: null } });
+    else send({ kind: 'notAnswered', place: at, why: { why: told.kind === 'unknown' ? 'gone' : 'noAnswer' } });
+  };
+  useEffect(() => void ask(), [hand, of]);
+}
+
+const canBeNear = ({ why }: Cannot) => why === 'breaks' || why === 'locked' || why === 'underWay' || why === 'done';
+
+/** Of a trip that has left the place next to it is asked: in a trip of its own, the first of its crew. */
+function nearOf(sheet: RolloutSheet, at: Place): Place {
+  if (at.kind !== 'inTrip') return at;
+  const crew = sheet.crews.find(({ trips }) => trips.some(({ tripId }) => tripId === at.tripId));
+  const trip = crew?.trips.find(({ tripId }) => tripId === at.tripId);
+  if (crew === undefined || trip === undefined || trip.state === 'planned') return at;
+  return { kind: 'newTrip', crewId: crew.crewId, index: 0 };
+}
+
+/** What was laid down is saved as one change of the plan's rows. */
+function useLaying(
+  hand: Hand,
+  of: PlanAsked | null,
+  programmeId: string,
+  sheet: RolloutSheet,
+  send: Send,
+  askAnew: () => void,
+): HandOver['outcome'] {
+  const client = useQueryClient();
+  const { change, outcome } = useChange(programmeId);
+  const lay = useEffectEvent(async (): Promise<void> => {
+    if (hand.phase !== 'laying' || of === null) return;
+    const { held, at } = hand;
+    const [told, ...tables] = await Promise.all([
+      askByHand({ kind: 'whole', of, held, place: at }),
+      client.fetchQuery(queries.table(programmeId, 'plans')),
+      client.fetchQuery(queries.table(programmeId, 'planTrips')),
+      client.fetchQuery(queries.table(programmeId, 'planStops')),
+    ]);
+    if (told.kind === 'otherState') askAnew();
+    if (told.kind !== 'becomes') return send({ kind: 'notLaid' });
+    const [plans, planTrips, planStops] = tables.map(({ rows }) => rows);
+    const read = { planId: of.plan.planId, plans: plans!, planTrips: planTrips!, planStops: planStops! };
+    const before = of.plan.crews.flatMap(({ trips }) => trips);
+    const laid: Laid = { held, at, answer: told.answer };
+    // Where tables changed since the days were worked out, the others still tell what that moved.
+    const onlyTrips = sheet.changedSince === null ? null : tripsTouched(sheet, laid);
+    const days = { at: new Date().toISOString(), onlyTrips };
+    const changes = changesOfPlan({ ...read, before }, told.answer.crews, days);
+    const { isSaved } = changes.length === 0 ? { isSaved: true } : await change(changes);
+    send(isSaved ? { kind: 'laid', laid } : { kind: 'notLaid' });
+  });
+  const isLaying = hand.phase === 'laying';
+  useEffect(() => {
+    if (isLaying) void lay().catch(() => send({ kind: 'notLaid' }));
+  }, [isLaying, send]);
+  return outcome;
+}
+
+/** Trips that a move takes from and gives to. */
+export function tripsTouched(
+  sheet: Pick<RolloutSheet, 'crews'> & RolloutSheet,
+  { held, at }: Laid,
+): ReadonlySet<string> {
+  const from = held.kind === 'trip' ? held.tripId : tripOfSite(sheet, held.siteId)?.tripId;
+  const to = at.kind === 'inTrip' ? at.tripId : undefined;
+  return new Set([from, to].filter((tripId) => tripId !== undefined));
+}
