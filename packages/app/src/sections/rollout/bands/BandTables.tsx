@@ -1,10 +1,11 @@
 import type { RolloutSheet } from '@eavewell/tables';
+import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { dateOf } from './axis.ts';
 import { stockLines } from './curves.ts';
 
 /** The curve of the people who drink, as a table: for who reads rather than looks. */
-export function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
+export const DrinkingTable = memo(function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
   const { say, numbers } = useLanguage();
   const { servedByWeek, served, servedBefore_people: before } = sheet;
   if (servedByWeek.length === 0 && served.length === 0) return null;
@@ -48,10 +49,16 @@ export function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
       </table>
     </details>
   );
-}
+});
 
 /** The curve of the stock that is chosen, as a table: each day on which something comes or goes. */
-export function StockTable({ sheet, chosen }: { readonly sheet: RolloutSheet; readonly chosen: string | null }) {
+export const StockTable = memo(function StockTable({
+  sheet,
+  chosen,
+}: {
+  readonly sheet: RolloutSheet;
+  readonly chosen: string | null;
+}) {
   const { say, numbers } = useLanguage();
   const lines = stockLines(sheet);
   const line = lines.find(({ key }) => key === chosen) ?? lines[0];
@@ -84,4 +91,4 @@ export function StockTable({ sheet, chosen }: { readonly sheet: RolloutSheet; re
       </table>
     </details>
   );
-}
+});

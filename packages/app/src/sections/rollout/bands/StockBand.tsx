@@ -1,5 +1,5 @@
 import type { RolloutSheet } from '@eavewell/tables';
-import { useId, useMemo } from 'react';
+import { memo, useId, useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { xOf } from './axis.ts';
 import { type Rise, type StockLine, stepsPath, stockLines, valuesTo, yOf } from './curves.ts';
@@ -15,7 +15,7 @@ export interface StockChoice {
 }
 
 /** What lies in a store of one part, day by day; which part is chosen from a list, the tightest first. */
-export function StockBand({
+export const StockBand = memo(function StockBand({
   sheet,
   on,
   choice: { key, onChoose },
@@ -59,7 +59,7 @@ export function StockBand({
       </div>
     </>
   );
-}
+});
 
 function riseOf({ points }: StockLine): Rise {
   const counts = points.map(({ value }) => value);
