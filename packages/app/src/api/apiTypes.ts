@@ -2843,6 +2843,8 @@ export interface paths {
                         from: string | null;
                         /** @description The plan that is made anew in place, one step that can be taken back. Null: a plan beside the others. */
                         into: string | null;
+                        /** @description Trips of the plan to go on from that stay as they are, as if they were locked. Left out: none. */
+                        keepTrips?: string[];
                         /** @description What a new plan is called; null: by the day and hour. */
                         name: string | null;
                         /** @description Only the trips of these crews may change: the others are taken as locked. Null: all. */

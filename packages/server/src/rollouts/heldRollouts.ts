@@ -145,11 +145,15 @@ export class HeldRollouts {
     return this.drawn.get(key) ?? null;
   }
 
-  keepDrawn(key: string, drawn: Drawn, bounds: { readonly key: string; readonly bounds: WaitingBounds | null }): void {
+  keepDrawn(key: string, drawn: Drawn): void {
     this.drawn.set(key, drawn);
     for (const old of [...this.drawn.keys()].slice(0, -mostDrawn_count)) this.drawn.delete(old);
-    const ready = this.readies.get(bounds.key);
-    if (ready !== undefined) ready.bounds = bounds.bounds;
+  }
+
+  /** Keeps the bounds of a rollout, where it is held still. */
+  keepBounds(key: string, bounds: WaitingBounds | null): void {
+    const ready = this.readies.get(key);
+    if (ready !== undefined) ready.bounds = bounds;
   }
 }
 

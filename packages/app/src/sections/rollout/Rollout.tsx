@@ -1,6 +1,6 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams, useSearch } from '@tanstack/react-router';
-import { Bands } from './bands/Bands.tsx';
+import { BandsByHand } from './byHand/BandsByHand.tsx';
 import { useKeepItineraries } from './crew/useKeepItineraries.ts';
 import { FindVillage } from './finding/FindVillage.tsx';
 import { PlansBar } from './plans/PlansBar.tsx';
@@ -21,7 +21,7 @@ export function Rollout() {
       {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}
       <FindVillage sheet={sheet} programmeId={programmeId} />
       <PlansBar sheet={sheet} programmeId={programmeId} />
-      <Bands sheet={sheet} programmeId={programmeId} />
+      <BandsByHand sheet={sheet} programmeId={programmeId} />
       <WeekMap sheet={sheet} programmeId={programmeId} />
     </div>
   );

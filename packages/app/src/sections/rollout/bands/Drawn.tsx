@@ -35,7 +35,7 @@ export function Drawn({
   const shown = useDeferredValue(choice);
   const frame = useRef<HTMLDivElement>(null);
   const { width } = useWidth(frame);
-  const room = Math.max(200, (width ?? 1216) - names_px - 2);
+  const room = Math.max(200, (width ?? 0) - names_px - 2);
   const { day, from, until, crews } = sheet;
   const span = useMemo(() => spanOf({ day, from, until, crews }), [day, from, until, crews]);
   // The same days are the same axis, however often the sheet is read anew.
@@ -58,14 +58,17 @@ export function Drawn({
       </div>
       {/* Names of crews and ways stand still, the weeks pass under them. */}
       <div ref={frame} className="bands-frame" dir="ltr">
-        <div className="bands-sheet" style={{ inlineSize: names_px + axis.width_px }}>
-          <AxisHead on={on} />
-          <WaysBand strips={sheet.strips} on={on} />
-          <CrewsBand {...{ sheet, on, byHand, onOpen }} />
-          {crews.length > crewsWithoutWeeks ? <AxisHead on={on} /> : null}
-          <DrinkingBand sheet={sheet} on={on} />
-          <StockBand sheet={sheet} on={on} />
-        </div>
+        {/* Nothing is drawn before there is room for it, or all would be drawn twice. */}
+        {width === null ? null : (
+          <div className="bands-sheet" style={{ inlineSize: names_px + axis.width_px }}>
+            <AxisHead on={on} />
+            <WaysBand strips={sheet.strips} on={on} />
+            <CrewsBand {...{ sheet, on, byHand, onOpen }} />
+            {crews.length > crewsWithoutWeeks ? <AxisHead on={on} /> : null}
+            <DrinkingBand sheet={sheet} on={on} />
+            <StockBand sheet={sheet} on={on} />
+          </div>
+        )}
       </div>
     </>
   );

@@ -99,5 +99,5 @@ function overLoaded(
 /** Of the places that are timed so many are the nearest; the others are new trips at the end of what each crew does. Ours. */
 const near_fraction = 0.75;
 
-/** Places timed at the most where nothing is said [count]. Ours: a plan of 1,500 sites answers in a blink of the eye. */
-const mostPlaces_count = 120;
+/** Places timed at the most where nothing is said [count]. Ours: a plan of 1,500 sites answers within a second on a slow laptop (bench/rollout/drag.mjs). */
+const mostPlaces_count = 80;
