@@ -1,10 +1,12 @@
-import type { Danger } from './kernel/index.ts';
+import type { Danger, ProgrammeFacts } from './kernel/index.ts';
 import type { KitLine } from './programme/kit/index.ts';
+import { pieceLongest_m } from './programme/loads/index.ts';
 import type { Outcome, RolloutProblem } from './programme/rollout/index.ts';
-import type { ExplainedWay } from './programme/ways/index.ts';
+import { type ExplainedWay, explainedWay, type WayStop } from './programme/ways/index.ts';
 import { piecesOfKit, type ReadyKit, stowedForStops } from './programmeKit.ts';
 import { rolloutWay } from './programmeRollout.ts';
 import type { ReadyRollout } from './programmeRolloutFacts.ts';
+import type { PastTrip } from './programmeRolloutPast.ts';
 
 /** One leg of a trip: from where to where, when, by which way. */
 export interface TripLeg {
@@ -47,6 +49,39 @@ export function tripLegs(ready: ReadyRollout, outcome: Outcome, crew: number, tr
     return {
       ...{ from: stops[from.node]!.stopId, to: stops[to.node]!.stopId, leaves: from.ends, arrives: to.arrives },
       way: wayWithin(ready, { crew, from: from.node, to: to.node }, begins, arrives),
+    };
+  });
+}
+
+/**
+ * By which ways does a trip go that has left? As the ways are on the first day planned: on which days each leg is gone is not known.
+ *
+ * @param ready - the rollout, ready
+ * @param facts - the programme
+ * @param trip - the trip
+ * @returns legs in their order, each with its way [h, kg, L]; none where its crew is not planned with
+ * @definition ours: docs/methods/rollout.md, a leg
+ */
+export function goneTripLegs(
+  ready: ReadyRollout,
+  { rollout }: ProgrammeFacts,
+  { crewId, stops }: PastTrip,
+): readonly TripLeg[] {
+  const crew = rollout.crews.find((one) => one.crewId === crewId);
+  const planned = ready.problem.crews.find((one) => one.crewId === crewId);
+  const state = ready.states[0];
+  if (crew === undefined || planned === undefined || state === undefined || stops.length === 0) return [];
+  const party = ready.parties[planned.travel]!;
+  const placeOf = new Map(rollout.work.map(({ siteId, place }) => [siteId, place]));
+  const at = (stopId: string): WayStop => ({ stopId, place: placeOf.get(stopId) ?? stopId, load: null });
+  const ids = [crew.base, ...(crew.store === crew.base ? [] : [crew.store]), ...stops.map(({ siteId }) => siteId)];
+  const halts = [...ids, crew.base].map(at);
+  return halts.slice(1).map((to, leg): TripLeg => {
+    const from = halts[leg]!;
+    const way = explainedWay(ready.ways, { from, to, party, state });
+    return {
+      ...{ from: from.stopId, to: to.stopId, leaves: null, arrives: null },
+      way: way.stretches === null ? null : way,
     };
   });
 }
@@ -94,6 +129,14 @@ export interface AboardLine {
   readonly danger: Danger | null;
 }
 
+/** The same, with what one piece is. */
+export interface AboardPiece extends AboardLine {
+  /** Of one piece; null: not known. */
+  readonly each_kg: number | null;
+  /** The longest side of one piece [m]; null: not known. */
+  readonly longest_m: number | null;
+}
+
 /**
  * What is put aboard for a trip, in which order?
  *
@@ -111,18 +154,36 @@ export function aboardOfTrip(
   linesOf: ReadonlyMap<string, readonly KitLine[]>,
   kit: ReadyKit,
 ): readonly AboardLine[] {
-  const each = stops.map((job) => {
-    const { siteId } = problem.jobs[job]!;
-    return { siteId, pieces: piecesOfKit({ lines: linesOf.get(siteId) ?? [] }, kit) };
-  });
+  const siteIds = stops.map((job) => problem.jobs[job]!.siteId);
+  return aboardForSites(siteIds, linesOf, kit).map(({ each_kg: _each, longest_m: _longest, ...line }) => line);
+}
+
+/**
+ * What is put aboard for sites that are served one after the other, in which order?
+ *
+ * @param siteIds - sites in the order they are served
+ * @param linesOf - the kit of each site, by its id
+ * @param kit - the programme, ready for kits
+ * @returns what is put in, the first first, with what one piece is [count, kg, m]
+ * @law every piece of every stop is put in once
+ * @definition ours: docs/decisions/0249-order-of-loads.md
+ */
+export function aboardForSites(
+  siteIds: readonly string[],
+  linesOf: ReadonlyMap<string, readonly KitLine[]>,
+  kit: ReadyKit,
+): readonly AboardPiece[] {
+  const each = siteIds.map((siteId) => ({ siteId, pieces: piecesOfKit({ lines: linesOf.get(siteId) ?? [] }, kit) }));
   const known = new Map(
     each.flatMap(({ pieces }) => pieces.map((one) => [`${one.partId} ${one.each_count}`, one] as const)),
   );
   return stowedForStops(each).map(({ stopId, partId, name, each_count, count }) => {
-    const { mass_kg, danger } = known.get(`${partId} ${each_count}`) ?? { mass_kg: null, danger: null };
+    const piece = known.get(`${partId} ${each_count}`) ?? null;
+    const each_kg = piece?.mass_kg ?? null;
     return {
-      ...{ siteId: stopId, partId, name, each_count, count, danger },
-      mass_kg: mass_kg === null ? null : mass_kg * count,
+      ...{ siteId: stopId, partId, name, each_count, count, danger: piece?.danger ?? null },
+      ...{ mass_kg: each_kg === null ? null : each_kg * count, each_kg },
+      longest_m: piece === null ? null : pieceLongest_m(piece),
     };
   });
 }

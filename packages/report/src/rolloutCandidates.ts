@@ -11,9 +11,7 @@ export function candidatesOf(told: SheetTold): RolloutSheet['candidates'] {
   const works = new Map(facts.rollout.work.map((work) => [work.siteId, work]));
   const inTrip = tripsBySite(told);
   const under = new Map(
-    past.flatMap(({ trip, state }) =>
-      trip.stops.map(({ siteId }) => [siteId, { tripId: trip.tripId, state }] as const),
-    ),
+    past.flatMap(({ tripId, stops, state }) => stops.map(({ siteId }) => [siteId, { tripId, state }] as const)),
   );
   const reasons = new Map(
     leftOut(told)

@@ -31,7 +31,7 @@ export function sentenceOf(told: SheetTold): string {
   if (planId === null) return say('rolloutAnswers.none', { sites: problem.jobs.length });
   if (served_count === 0) {
     const underWay = past.filter(({ state }) => state === 'underWay');
-    const sites = (trips: typeof past) => trips.reduce((sum, { trip }) => sum + trip.stops.length, 0);
+    const sites = (trips: typeof past) => trips.reduce((sum, { stops }) => sum + stops.length, 0);
     if (underWay.length > 0) return say('rolloutAnswers.lastUnderWay', { sites: sites(underWay) });
     if (past.length > 0) return say('rolloutAnswers.allDone', { sites: sites(past) });
     return say('rolloutAnswers.empty', { sites: problem.jobs.length });

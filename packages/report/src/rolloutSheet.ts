@@ -22,11 +22,7 @@ import { brokenSaid, dayAt, isServed, lastDay, toldOf } from './rolloutTold.ts';
 export function rolloutSheet(given: SheetGiven, language: Language): RolloutSheet {
   const { facts, problem, outcome, planId } = given;
   const { rollout, settings } = facts;
-  const told: SheetTold = {
-    ...{ ...given, ...toldOf(given, language) },
-    inForce: rollout.plans.find((one) => one.planId === planId) ?? null,
-    siteOf: new Map(facts.sites.map((site) => [site.siteId, site])),
-  };
+  const told = sheetTold(given, language);
   const served = outcome.trips.flat().flatMap(({ stops }) => stops.filter((stop) => isServed(stop, problem)));
   const coming = comingOf(told);
   const crews = crewsOf(told);
@@ -73,6 +69,16 @@ export function rolloutSheet(given: SheetGiven, language: Language): RolloutShee
   };
 }
 
+/** A plan with all that its sentences are made with. */
+export function sheetTold(given: SheetGiven, language: Language): SheetTold {
+  const { facts, planId } = given;
+  return {
+    ...{ ...given, ...toldOf(given, language) },
+    inForce: facts.rollout.plans.find((one) => one.planId === planId) ?? null,
+    siteOf: new Map(facts.sites.map((site) => [site.siteId, site])),
+  };
+}
+
 /** A kept plan, as a list of them has it. */
 export function planReport({
   planId,
@@ -96,13 +102,13 @@ interface Coming {
   readonly people: number;
 }
 
-function comingOf({ past, peopleOf, siteOf, today }: SheetTold): readonly Coming[] {
-  return past.flatMap(({ trip, state, back }) =>
+function comingOf({ past, peopleOf, today }: SheetTold): readonly Coming[] {
+  return past.flatMap(({ state, stops, back }) =>
     state !== 'underWay'
       ? []
-      : trip.stops.flatMap(({ siteId, handOver }) => {
-          const isDone = isHandedOver(siteOf.get(siteId), today);
-          return isDone ? [] : [{ day: isoDay(Math.max(today, handOver ?? back)), people: peopleOf.get(siteId) ?? 0 }];
+      : stops.flatMap(({ siteId, handOver, kept }) => {
+          const people = peopleOf.get(siteId) ?? 0;
+          return handOver === null ? [{ day: isoDay(Math.max(today, kept ?? back)), people }] : [];
         }),
   );
 }

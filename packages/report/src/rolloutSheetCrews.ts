@@ -1,15 +1,15 @@
-import { type CrewFacts, isoDay, type TripLeg } from '@eavewell/engine';
+import { type CrewFacts, isoDay, type PastTrip, type TripLeg } from '@eavewell/engine';
 import type { SheetCrew, SheetTrip } from '@eavewell/tables';
-import { isHandedOver, type SheetTold } from './rolloutSheetTold.ts';
-import { brokenSaid, dayAt, isServed, lastDay, type PastTrip } from './rolloutTold.ts';
+import type { SheetTold } from './rolloutSheetTold.ts';
+import { tightSaid } from './rolloutTight.ts';
+import { brokenSaid, dayAt, isServed, lastDay } from './rolloutTold.ts';
 import { tripFigures } from './rolloutTrips.ts';
 
 /** Crews with their trips: those that left first, then those that are planned. Of crews that are not planned with only those that left. */
 export function crewsOf(told: SheetTold): SheetCrew[] {
   const { facts, problem, past } = told;
   const wanted = facts.rollout.crews.filter(
-    ({ crewId }) =>
-      problem.crews.some((crew) => crew.crewId === crewId) || past.some(({ trip }) => trip.crewId === crewId),
+    ({ crewId }) => problem.crews.some((crew) => crew.crewId === crewId) || past.some((trip) => trip.crewId === crewId),
   );
   return wanted.map((crew) => ({ ...crewFigures(told, crew), trips: tripsOf(told, crew.crewId) }));
 }
@@ -35,7 +35,7 @@ export function crewFigures(
 function tripsOf(told: SheetTold, crewId: string): SheetTrip[] {
   const { problem, outcome, past } = told;
   const crew = problem.crews.findIndex((one) => one.crewId === crewId);
-  const gone = past.filter(({ trip }) => trip.crewId === crewId).map((one) => pastTrip(told, one));
+  const gone = past.filter((trip) => trip.crewId === crewId).map((one) => pastTrip(told, one));
   const planned = crew < 0 ? [] : outcome.trips[crew]!.map((_, trip) => plannedTrip(told, crew, trip));
   return [...gone, ...planned];
 }
@@ -53,7 +53,7 @@ export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetT
   const kept = new Map(row?.stops.map(({ siteId, handOver }) => [siteId, handOver]) ?? []);
   const { notBefore } = plan.trips[crew]![trip]!;
   const timed = outcome.trips[crew]![trip]!;
-  const tightSaid = told.tight.get(tripId) ?? null;
+  const tight = tightSaid(told, crew, trip);
   return {
     ...{ tripId, state: 'planned', order: row?.order ?? trip, isLocked },
     notBefore: notBefore > 0 ? isoDay(problem.firstDay + notBefore) : null,
@@ -75,7 +75,7 @@ export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetT
         siteId: 'job' in one && one.job !== null ? problem.jobs[one.job]!.siteId : null,
         said: brokenSaid(told, one),
       })),
-    ...{ isTight: tightSaid !== null, tightSaid, isOverdue: told.overdue.has(tripId) },
+    ...{ isTight: tight !== null, tightSaid: tight, isOverdue: told.overdue.has(tripId) },
     said: `${language.say('rolloutAnswers.tripOf', { crew: crewName(told, crew) })} ${figures.said}`,
   };
 }
@@ -97,30 +97,27 @@ function legShort(told: SheetTold, leg: TripLeg): SheetTrip['legs'][number] {
 }
 
 /** A trip that left: what was entered of it. */
-function pastTrip(told: SheetTold, { trip, state, left, back }: PastTrip): SheetTrip {
-  const { siteOf, nameOf, peopleOf, today, language } = told;
-  const stops = [...trip.stops].sort((a, b) => a.order - b.order);
-  const [leaves, home] = [isoDay(left), isoDay(back)];
-  const isOverdue = state === 'underWay' && trip.back !== null && trip.back < today;
+export function pastTrip(told: SheetTold, { tripId, state, leftOn, back, stops, kept }: PastTrip): SheetTrip {
+  const { nameOf, peopleOf, overdue, language } = told;
+  const { numbers, say } = language;
+  const [leaves, home] = [isoDay(leftOn), isoDay(back)];
+  const isOverdue = overdue.has(tripId);
+  const name = (siteId: string) => nameOf.get(siteId) ?? siteId;
   return {
-    ...{ tripId: trip.tripId, state, order: trip.order, isLocked: true, leaves, back: home },
-    ...{ notBefore: trip.notBefore === null ? null : isoDay(trip.notBefore), nights_count: Math.max(0, back - left) },
+    ...{ tripId, state, order: kept.order, isLocked: true, leaves, back: home },
+    ...{ notBefore: kept.notBefore === null ? null : isoDay(kept.notBefore), nights_count: Math.max(0, back - leftOn) },
     ...{ waitsFor: 'nothing', waited_days: 0, kg: null, litres: null, cost: null, fuel_L: null },
-    stops: stops.map(({ siteId, handOver }) => {
-      const site = siteOf.get(siteId);
-      const isDone = isHandedOver(site, today);
-      const day = isDone ? isoDay(site!.handOverDay!) : null;
-      return {
-        ...{ siteId, name: nameOf.get(siteId) ?? siteId, people: peopleOf.get(siteId) ?? 0 },
-        ...{ arrives: null, starts: null, handOver: day, served: null, futures: null },
-        ...{ kept: handOver === null ? null : isoDay(handOver), isHandedOver: isDone, isWayUp: true },
-      };
-    }),
+    stops: stops.map(({ siteId, handOver, kept: was }) => ({
+      ...{ siteId, name: name(siteId), people: peopleOf.get(siteId) ?? 0, arrives: null, starts: null },
+      ...{ handOver: handOver === null ? null : isoDay(handOver), served: null, futures: null },
+      ...{ kept: was === null ? null : isoDay(was), isHandedOver: handOver !== null, isWayUp: true },
+    })),
     ...{ legs: [], broken: [], isTight: false, tightSaid: null, isOverdue },
-    said: language.say('rolloutAnswers.gone', {
-      ...{ isBack: state === 'done' ? 'yes' : 'no', leaves: language.numbers.date(leaves) },
-      ...{ back: language.numbers.date(home), isOverdue: isOverdue ? 'yes' : 'no' },
-      stops: stops.map(({ siteId }) => nameOf.get(siteId) ?? siteId).join(', '),
+    said: say('rolloutAnswers.gone', {
+      ...{ isBack: state === 'done' ? 'yes' : 'no', isOverdue: isOverdue ? 'yes' : 'no' },
+      leaves: numbers.date(leaves),
+      back: numbers.date(isOverdue && kept.back !== null ? isoDay(kept.back) : home),
+      stops: stops.map(({ siteId }) => name(siteId)).join(', '),
     }),
   };
 }

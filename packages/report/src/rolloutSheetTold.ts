@@ -1,7 +1,7 @@
-import type { DayIndex, PlanFacts, SiteFacts, Verdict } from '@eavewell/engine';
+import type { DayIndex, PastTrip, PlanFacts, SiteFacts, TightTrip, Verdict } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
 import type { StripsGiven } from './rolloutStrips.ts';
-import type { PastTrip, RolloutGiven, Told } from './rolloutTold.ts';
+import type { RolloutGiven, Told } from './rolloutTold.ts';
 
 /** What was found of one plan for its page. */
 export interface SheetGiven extends RolloutGiven, StripsGiven {
@@ -10,7 +10,7 @@ export interface SheetGiven extends RolloutGiven, StripsGiven {
   readonly stamp: string;
   /** Null: there is none. */
   readonly planId: string | null;
-  /** Trips that left, by their crew's id. */
+  /** Trips that left. */
   readonly past: readonly PastTrip[];
   /** Trips of which nobody entered that they left, though they should have. */
   readonly overdue: ReadonlySet<string>;
@@ -19,7 +19,8 @@ export interface SheetGiven extends RolloutGiven, StripsGiven {
   readonly peopleOf: ReadonlyMap<string, number>;
   readonly crewsLeftOut: readonly string[];
   readonly futuresState: RolloutSheet['futures'];
-  readonly tight: ReadonlyMap<string, string>;
+  /** Trips that must not leave later, and why. */
+  readonly tight: readonly TightTrip[];
   readonly changedSince: RolloutSheet['changedSince'];
   /** Lines of ways, longitude and latitude [deg]. */
   readonly linesOf: ReadonlyMap<string, readonly (readonly number[])[]>;

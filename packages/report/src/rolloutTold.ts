@@ -6,7 +6,6 @@ import {
   isoDay,
   type LeftOutSite,
   type Outcome,
-  type PlanTripFacts,
   type Problem,
   type ProgrammeFacts,
   type RolloutPlan,
@@ -64,14 +63,6 @@ export function toldOf(given: RolloutGiven, language: Language): Told {
     drawnOf: new Map((given.futures?.bySite ?? []).map(({ job, service }) => [job, service])),
     tripIdOf: (crew, trip) => tripIds?.[crew]?.[trip] ?? `${problem.crews[crew]!.crewId}-${trip + 1}`,
   };
-}
-
-/** A trip that left, with the days on which it did and on which it is back: entered, or where it is under way as reckoned last. */
-export interface PastTrip {
-  readonly trip: PlanTripFacts;
-  readonly state: 'done' | 'underWay';
-  readonly left: DayIndex;
-  readonly back: DayIndex;
 }
 
 /** Is a site handed over in the trip that goes there? */

@@ -7,7 +7,6 @@ import {
   type DayIndex,
   dayOnClock,
   finishDates,
-  type Problem,
   type ProgrammeFacts,
   planRollout,
   type ReadyRollout,
@@ -25,7 +24,7 @@ import {
 } from '@eavewell/engine';
 import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
-import { type RolloutGiven, rolloutReport, rolloutSheets } from '@eavewell/report';
+import { isOfRollout, type RolloutGiven, rolloutReport, rolloutSheets } from '@eavewell/report';
 import type { RolloutReport } from '@eavewell/tables';
 import { threadWork } from '@eavewell/work';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
@@ -94,18 +93,6 @@ export async function rolloutCommand(
   }
   await write(context.around.stdout, options.json ? `${json(report)}\n` : sheet.text());
   return report.problems.some(({ severity }) => severity === 'blocker') ? exitCodes.blocker : exitCodes.done;
-}
-
-/** Tables from which nothing but the rollout is reckoned: a row of them that is not used is missing in the plan. */
-const rolloutTables =
-  /^(?:places|ways|closures|riverLevels|wayLevels|crews|crewCarriers|workCalendars|arrivals|carriersAway|plans|planTrips|planStops|settings)\b/;
-/** What the rollout alone asks of a site. */
-const siteColumns =
-  /^(?:place|weatherArea|readyFrom|finishBy|workMonths|priority_factor|agreedOn|install\w+_days|skill)$/;
-
-function isOfRollout({ code, severity, place: { file = '', column = '' } }: Problem): boolean {
-  const isOfSites = file.startsWith('sites') && siteColumns.test(column);
-  return severity !== 'note' && (code.startsWith('rollout.') || rolloutTables.test(file) || isOfSites);
 }
 
 /** Tables for other programs, and texts for crews: without colours, whatever the screen has. */

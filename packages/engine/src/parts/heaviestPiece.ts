@@ -22,6 +22,20 @@ export function carriedBy(mass_kg: number): HeaviestPiece['carriedBy'] {
 }
 
 /**
+ * How many people does it take to lift a piece by hand?
+ *
+ * @param mass_kg - its mass [kg]
+ * @returns one up to 23 kg, two up to 30 kg; beyond that one for every 15 kg, as each of the two has then [person]
+ * @source niosh-94-110, load constant; 30 kg for two, and as much a head for more, is ours: docs/decisions/0186-what-people-may-lift.md
+ * @example
+ * peopleToLift(31) // → 3
+ */
+export function peopleToLift(mass_kg: number): number {
+  if (mass_kg <= bestLift_kg) return 1;
+  return Math.max(2, Math.ceil(mass_kg / (twoPeople_kg / 2)));
+}
+
+/**
  * Which is the heaviest piece that is carried to a site, and may one person lift it? Of the parts the site names, else of the catalogue; the
  * kit of a whole site is no piece.
  *

@@ -2,7 +2,7 @@ export { type BarPlan, type BarStock, barPlan, type Cut, type CutBar, type CutRu
 export { binBounds, roomOf } from './binBound.ts';
 export { barWork_count, bestLift_kg, carton_kg, floorToTruck, hair_factor, twoPeople_kg } from './constants.ts';
 export { type BarsFilled, fewestBars } from './fewestBars.ts';
-export { carriedBy, heaviestPiece, type LiftedPart } from './heaviestPiece.ts';
+export { carriedBy, heaviestPiece, type LiftedPart, peopleToLift } from './heaviestPiece.ts';
 export {
   type Lift,
   type LiftFactors,

@@ -52,4 +52,5 @@ export type {
 export { type Replanned, replan } from './replan.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';
+export { type TightTrip, tightTrips } from './tightTrips.ts';
 export { type RolloutChange, type RolloutVariant, rolloutVariants } from './variants.ts';

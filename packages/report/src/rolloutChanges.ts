@@ -1,0 +1,112 @@
+import type { RolloutSheet } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
+import type { SheetGiven } from './rolloutSheetTold.ts';
+import { isServed } from './rolloutTold.ts';
+
+/** One record since the days of a plan were worked out: what it changed of what the rollout is planned from. */
+export interface ChangeSince {
+  readonly at: string;
+  readonly by: string;
+  readonly source: { readonly kind: 'form' | 'import' | 'visit' | 'undo' | 'redo'; readonly name: string | null };
+  readonly rows_count: number;
+  /** The only row it changed; null: there are several. */
+  readonly only: RowChanged | null;
+}
+
+export interface RowChanged {
+  readonly kind: 'added' | 'edited' | 'removed';
+  readonly table: string;
+  readonly key: string;
+  /** The only cell that changed; null: there are several, or the row came or went. */
+  readonly cell: { readonly column: string; readonly before: string | null; readonly after: string | null } | null;
+}
+
+/** What changed since the days of a plan were worked out. */
+export interface ChangesSince {
+  /** When they were. */
+  readonly at: string;
+  /** The newest first, a few. */
+  readonly changes: readonly ChangeSince[];
+  readonly changes_count: number;
+}
+
+/** What is said of it; null where nothing changed and no site has moved. */
+export function changedSaid(
+  since: ChangesSince,
+  given: Omit<SheetGiven, 'changedSince'>,
+  language: Language,
+): RolloutSheet['changedSince'] {
+  const { moved_count, later_count } = movedOf(given);
+  if (since.changes_count === 0 && moved_count === 0) return null;
+  const said = language.say('rolloutAnswers.changedSince', {
+    ...{ changes: since.changes_count, moved: moved_count, later: later_count },
+  });
+  return {
+    at: since.at,
+    changes: since.changes.map((change) => ({
+      at: change.at,
+      by: change.by,
+      said: changeSaid(change, given, language),
+    })),
+    ...{ changes_count: since.changes_count, moved_count, later_count, said },
+  };
+}
+
+/** Sites whose hand-over is another day than when it was worked out last. */
+function movedOf({ facts, problem, outcome, planId }: Omit<SheetGiven, 'changedSince'>) {
+  const plan = facts.rollout.plans.find((one) => one.planId === planId);
+  const kept = new Map(plan?.trips.flatMap(({ stops }) => stops.map((stop) => [stop.siteId, stop.handOver] as const)));
+  let [moved_count, later_count] = [0, 0];
+  for (const stop of outcome.trips.flat().flatMap(({ stops }) => stops)) {
+    const was = kept.get(problem.jobs[stop.job]!.siteId) ?? null;
+    const now = isServed(stop, problem) ? problem.firstDay + stop.handOverDay : Number.POSITIVE_INFINITY;
+    if (was === null || was === now) continue;
+    moved_count++;
+    if (now > was) later_count++;
+  }
+  return { moved_count, later_count };
+}
+
+function changeSaid(
+  { source, rows_count, only }: ChangeSince,
+  { facts }: Omit<SheetGiven, 'changedSince'>,
+  language: Language,
+): string {
+  const { say } = language;
+  if (source.kind === 'import')
+    return say('rolloutAnswers.change.import', { file: source.name ?? '', count: rows_count });
+  if (source.kind === 'undo' || source.kind === 'redo')
+    return say(`rolloutAnswers.change.${source.kind}`, { count: rows_count });
+  if (only === null) return say('rolloutAnswers.change.many', { count: rows_count });
+  const site = facts.sites.find(({ siteId }) => only.table === 'sites' && siteId === only.key);
+  const one = sayOr(language, `tableNames.${only.table}_one`, only.table);
+  const row =
+    site?.name ??
+    (only.table === 'settings' ? say('history.settings') : say('history.row', { what: one, id: rowId(only.key) }));
+  if (only.kind !== 'edited') return say(`rolloutAnswers.change.${only.kind}`, { row });
+  if (only.cell === null) return say('rolloutAnswers.change.edited', { row });
+  const { column, before, after } = only.cell;
+  const name = only.table === 'settings' ? only.key : column;
+  return say('rolloutAnswers.change.cell', {
+    ...{ row, field: sayOr(language, `fields.${only.table}_${name.replace('.', '_')}`, name) },
+    ...{ before: cellSaid(before, language), after: cellSaid(after, language) },
+  });
+}
+
+const rowId = (key: string) => key.split('/').at(-1)!;
+
+const dayForm = /^\d{4}-\d{2}-\d{2}$/;
+
+function cellSaid(cell: string | null, { say, numbers }: Language): string {
+  if (cell === null) return say('rolloutAnswers.change.empty');
+  return dayForm.test(cell) ? numbers.date(cell) : cell;
+}
+
+/** What has no word of its own stands as it is written in the tables. */
+function sayOr(language: Language, key: string, otherwise: string): string {
+  try {
+    return language.say(key as never);
+  } catch {
+    return otherwise;
+  }
+}
