@@ -26,6 +26,7 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/safety': ({ programmeId }) => `/p/${programmeId}/safety`,
   '/p/$programmeId/kit': async ({ programmeId }, page) =>
     `/p/${programmeId}/kit?sites=${(await toFit(programmeId, page)).join(',')}`,
+  '/p/$programmeId/rollout': ({ programmeId }) => `/p/${programmeId}/rollout`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
   '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
   '/p/$programmeId/changes': ({ programmeId }) => `/p/${programmeId}/changes`,

@@ -90,6 +90,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   month: 'a month, 1 to 12',
   year: 'a year of the calendar',
   years: 'a count of years, its unit is the word itself',
+  order: 'a place among others: the least comes first',
   needed: 'a count, the unit stands before it: goodYearsNeeded',
   label: 'the calendar year a water year ends in',
   from: 'the first of a stretch of days, an offset or a DayIndex',
@@ -158,7 +159,18 @@ const typesOfTheRollout = new Set([
   ...['Retiming', 'CrewTrips', 'StockState', 'WorkDays', 'ReadyLegs', 'ReadyCrew', 'TripTimes', 'HaulTimes'],
   ...['BrokenFound', 'LegFound', 'ReadyWeather', 'CrewNumbers', 'OneCrew', 'CrewLegs', 'SearchTrip', 'CrewFacts'],
   ...['JobLeast', 'AssignedJob', 'AssignmentGiven', 'AssignmentBound', 'BoundJob', 'Ranks', 'Ranked', 'DaysAsked'],
-  ...['LinearProgramme', 'LinearAnswer', 'SpreadMoments', 'FinishAsked', 'SiteWork', 'MovedSite', 'PlanChanges'],
+  ...[
+    'LinearProgramme',
+    'LinearAnswer',
+    'SpreadMoments',
+    'FinishAsked',
+    'SiteWork',
+    'MovedSite',
+    'PlanChanges',
+    'KeptPlan',
+  ],
+  ...['LegPairs', 'TravelPair', 'TripPlace', 'NewBreak', 'BreaksBefore', 'Retimed', 'PackedStore', 'PackedHaul'],
+  ...['PackedRollout', 'PackedCrew', 'PackedJobs', 'PackedTravel', 'PackedTable', 'PackedLimit'],
 ]);
 
 /**

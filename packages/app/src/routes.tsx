@@ -19,6 +19,7 @@ import {
   ChooseSites,
   ComparePlans,
   CrewItinerary,
+  choosingAskedOf,
   EnterHappened,
   plansComparedOf,
   Rollout,
@@ -135,7 +136,7 @@ const rolloutSites = createRoute({
   getParentRoute: () => programmeRoute,
   path: '/rollout/sites',
   component: ChooseSites,
-  validateSearch: rolloutAskedOf,
+  validateSearch: choosingAskedOf,
 });
 
 const rolloutHappened = createRoute({

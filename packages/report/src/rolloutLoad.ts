@@ -45,6 +45,7 @@ export interface TripLoad {
   readonly longest: { readonly name: string; readonly length_m: number } | null;
   /** With this load; null where it is not stated, or something aboard has no mass. */
   readonly freeboard: FreeboardWithLoad | null;
+  /** Chlorine, and fuel: as a part or to be burnt on the way. */
   readonly hasBothDangers: boolean;
 }
 
@@ -71,7 +72,7 @@ export function loadOfTrip({ trip, legs, aboard, carriers, fuel_kg, places }: Tr
     left_kg: limit_kg === null ? null : limit_kg - loaded_kg,
     longest: longestOf(aboard),
     freeboard: isAfloat && isAllKnown && carrier !== null ? freeboardOf(carrier, loaded_kg) : null,
-    hasBothDangers: dangers.has('chlorine') && dangers.has('fuel'),
+    hasBothDangers: dangers.has('chlorine') && (dangers.has('fuel') || (trip.fuel_L ?? 0) > 0),
   };
 }
 

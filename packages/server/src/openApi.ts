@@ -11,7 +11,7 @@ export async function openApiText(): Promise<string> {
   const behind = {} as never;
   const app = await buildApp({
     ...{ programmes: behind, designs: behind, kits: behind, rollouts: behind },
-    ...{ reviews: behind, overviews: behind, tasks: behind },
+    ...{ rolloutPapers: behind, reviews: behind, overviews: behind, tasks: behind },
     keys: { address: '', cookie: '' },
     pages: null,
     version: '0.1.0',

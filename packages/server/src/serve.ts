@@ -14,6 +14,7 @@ import { Kits } from './kits/kits.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
+import { RolloutPapers } from './rollouts/rolloutPapers.ts';
 import { Rollouts } from './rollouts/rollouts.ts';
 import { Searches } from './rollouts/searches.ts';
 import { RunningTasks } from './runningTasks.ts';
@@ -146,7 +147,9 @@ async function built(
   const overviews = new Overviews();
   const searches = new Searches(tasks, computerClock.at);
   const rollouts = new Rollouts(programmes, designs, work.others, work.keeping, searches);
-  const behind = { programmes, designs, kits, rollouts, overviews, reviews: new Reviews(programmes, tasks), tasks };
+  const rolloutPapers = new RolloutPapers(rollouts, work.others);
+  const reviews = new Reviews(programmes, tasks);
+  const behind = { programmes, designs, kits, rollouts, rolloutPapers, overviews, reviews, tasks };
   return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };
 }
 

@@ -18,4 +18,5 @@ export const tasks = {
   pack: later(async () => (await import('./kits/packTask.ts')).packTask),
   rolloutSearch: later(async () => (await import('./rollouts/rolloutSearchTask.ts')).rolloutSearchTask),
   rolloutDraw: later(async () => (await import('./rollouts/rolloutDrawTask.ts')).rolloutDrawTask),
+  rolloutPaper: later(async () => (await import('./rollouts/rolloutPaperTask.ts')).rolloutPaperTask),
 } satisfies Tasks;

@@ -96,11 +96,11 @@ function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: 
   const { say, numbers } = language;
   const { fuel_kg, limit_kg, left_kg, loaded_kg, unweighed_count } = load;
   const notKnown = say('rolloutPapers.weight_not_known');
+  const fuel_L = trip.fuel_L ?? 0;
   const row = (said: string, weight: string): Row => ({
     isHead: true,
     cells: [text(said, 'strong'), blank, blank, text(weight, 'strong')],
   });
-  const fuel_L = trip.fuel_L ?? 0;
   const litres = numbers.quantity(Math.ceil(fuel_L), 'L');
   const limit = limit_kg === null ? null : kg(limit_kg, language);
   const against =

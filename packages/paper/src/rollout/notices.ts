@@ -33,7 +33,7 @@ function noticeOf(given: TripOnPaper, stop: Stop, language: Language, options: P
   const isAfloat = mayBeAfloat(given.legs);
   const cautions = [
     say('rolloutPapers.village_work'),
-    ...(isAfloat ? [say('rolloutPapers.village_boat'), say('loads.caution.lifeVests')] : []),
+    ...(isAfloat ? [say('rolloutPapers.village_boat')] : []),
     say('pack.caution_drink'),
   ];
   return {
@@ -50,7 +50,7 @@ function noticeOf(given: TripOnPaper, stop: Stop, language: Language, options: P
 }
 
 /** Letters that are read from the door [pt]. Ours. */
-const [week_pt, said_pt] = [27, 13] as const;
+const [week_pt, said_pt] = [24, 13] as const;
 
 function noticeBands(
   setter: Setter,

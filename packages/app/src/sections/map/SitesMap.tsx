@@ -226,7 +226,7 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
 }
 
 const labelsOn = (plane: Plane, labels: OwnMap['labels']): readonly PointLabel[] =>
-  labels.flatMap(({ key, text, ...position }) => {
-    const point = plane.at(position);
-    return point ? [{ key, text, point }] : [];
+  labels.flatMap(({ latitude_deg, longitude_deg, ...label }) => {
+    const point = plane.at({ latitude_deg, longitude_deg });
+    return point ? [{ ...label, point }] : [];
   });

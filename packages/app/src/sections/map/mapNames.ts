@@ -21,6 +21,8 @@ export interface PointLabel {
   readonly key: string;
   readonly text: string;
   readonly point: PlanePoint;
+  /** The site it names, where it is one: it is not named twice, and nothing is lettered over its mark. */
+  readonly site?: string;
 }
 
 /** What names are set from. */
@@ -51,7 +53,11 @@ export function mapNames(
     height: lettering * 1.2,
   });
   const at = (point: readonly [number, number]) => onPicture(view, size, point);
-  const chosen = named.map((site) => ask(`site ${site.key}`, site.name, at(site.point), 10, 700));
+  const isLabelled = ({ key }: SitePoint) => labels.some(({ site }) => site === key);
+  const chosen = named
+    .filter((site) => !isLabelled(site))
+    .map((site) => ask(`site ${site.key}`, site.name, at(site.point), 10, 700));
+  const labelled = labels.filter(({ site }) => site !== undefined).map(({ point }) => squareAt(at(point)));
   const lettered = labels.map(({ key, text, point }) => ask(`label ${key}`, text, at(point), 9, 700));
   const listed = drawn.marks
     .filter((mark) => mark.size > 12 && !named.some(({ key }) => key === mark.site.key))
@@ -61,11 +67,14 @@ export function mapNames(
   const stores = places.map(({ key, name, point }) => ask(`place ${key}`, name, at(point), 5, 400));
   const rivers = ways.rivers.map(({ key, name, point }) => ask(`river ${key}`, name, at(point), 2, 400));
   const asked: readonly NameAsked[] = [...chosen, ...lettered, ...listed, ...stores, ...rivers];
-  return placeNames(asked, [...marksTaken(drawn), ...buttonsTaken(size)], size).map((name) => ({
+  return placeNames(asked, [...marksTaken(drawn), ...labelled, ...buttonsTaken(size)], size).map((name) => ({
     ...name,
     of: name.key.slice(0, name.key.indexOf(' ')) as MapName['of'],
   }));
 }
+
+/** What the mark of a labelled site takes [px]. */
+const squareAt = ([x, y]: PlanePoint): Rect => ({ left: x - 8, right: x + 8, top: y - 9, bottom: y + 9 });
 
 function marksTaken({ marks }: MarksDrawn): readonly Rect[] {
   return marks.map(({ x, y, size }) => ({

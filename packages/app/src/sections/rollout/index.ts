@@ -1,5 +1,6 @@
 import { lazyRouteComponent } from '@tanstack/react-router';
 
+export { choosingAskedOf } from './choosing/choosingAsked.ts';
 export { plansComparedOf, rolloutAskedOf } from './rolloutAsked.ts';
 
 /** Who goes where, when, by which way; loaded when it is opened. */

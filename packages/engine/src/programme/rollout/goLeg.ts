@@ -1,6 +1,6 @@
 import { timeSlack_days } from './constants.ts';
-import { legAt } from './legAt.ts';
 import type { ReadyCrew, ReadyLegs, Retiming } from './retiming.ts';
+import { placeAmong } from './somePairs.ts';
 import { afterDays, afterRiver, endDay, firstHour } from './workDays.ts';
 
 /**
@@ -13,7 +13,8 @@ export function goLeg(ready: Retiming, crew: ReadyCrew, from: number, to: number
   leg.start = time;
   leg.legs = null;
   if (from === to) return time;
-  const at = legAt(ready, crew, from, to);
+  const key = from * ready.nodes + to;
+  const at = crew.pairs === null ? key : placeAmong(ready, crew.crew.travel, crew.pairs, key);
   leg.at = at;
   let begins = firstHour(calendar, null, time);
   leg.isBeyond = begins === Number.POSITIVE_INFINITY;

@@ -9,21 +9,24 @@ export type OutcomeParts = Pick<Outcome, 'trips' | 'hauls' | 'broken'>;
 export function outcomeOf(problem: RolloutProblem, { trips, hauls, broken: found }: OutcomeParts): Outcome {
   const { jobs, horizon_days } = problem;
   const service = new Float64Array(jobs.length).fill(horizon_days);
-  const handOver = new Float64Array(jobs.length).fill(horizon_days);
   const isIn = new Uint8Array(jobs.length);
-  for (const { stops } of trips.flat())
-    for (const { job, serviceDay, handOverDay } of stops) {
-      service[job] = serviceDay;
-      handOver[job] = handOverDay;
-      isIn[job] = 1;
+  let [finish, burnt_L] = [0, 0];
+  for (const own of trips)
+    for (const { stops, fuel_L } of own) {
+      burnt_L += fuel_L;
+      for (const { job, serviceDay, handOverDay } of stops) {
+        service[job] = serviceDay;
+        isIn[job] = 1;
+        if (handOverDay < horizon_days) finish = Math.max(finish, handOverDay);
+      }
     }
-  const leftOut = [...isIn.keys()].filter((job) => isIn[job] === 0);
-  const broken: readonly Broken[] = [...found, ...leftOut.map((job) => ({ kind: 'leftOut', job }) as const)];
-  let [waiting, waiting_personDays, finish] = [0, 0, 0];
-  for (const [at, job] of jobs.entries()) {
-    waiting += job.weight * service[at]!;
-    waiting_personDays += job.people * service[at]!;
-    if (handOver[at]! < horizon_days) finish = Math.max(finish, handOver[at]!);
+  const broken = [...found];
+  let [waiting, waiting_personDays] = [0, 0];
+  for (let job = 0; job < jobs.length; job++) {
+    const { weight, people } = jobs[job]!;
+    waiting += weight * service[job]!;
+    waiting_personDays += people * service[job]!;
+    if (isIn[job] === 0) broken.push({ kind: 'leftOut', job });
   }
   const crewCost = trips.map((own) => own.reduce((sum, { cost }) => sum + cost, 0));
   for (const haul of hauls) crewCost[haul.forCrew]! += haulCost(problem, haul.store, haul.trips_count);
@@ -34,7 +37,7 @@ export function outcomeOf(problem: RolloutProblem, { trips, hauls, broken: found
   return {
     ...{ trips, hauls, waiting, waiting_personDays, finish, broken },
     cost: crewCost.reduce((sum, cost) => sum + cost, 0),
-    fuel_L: hauled_L + trips.flat().reduce((sum, trip) => sum + trip.fuel_L, 0),
+    fuel_L: hauled_L + burnt_L,
   };
 }
 

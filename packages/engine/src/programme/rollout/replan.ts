@@ -12,7 +12,7 @@ export interface Replanned extends FoundPlan {
  * What to do now that something happened (stock is late, a boat is broken, a river closed)? The same search goes on from the plan in
  * force: trips locked in it, those under way among them, stay as they are.
  *
- * @param problem - the rollout as it is now, what happened written into it
+ * @param problem - the rollout as it is now, what happened written into it [day, kg, L, person]
  * @param inForce - the plan there is; locked trips stay
  * @param asked - what may be spent, and the seed
  * @returns the new plan, its outcome, and what changes against the plan in force under the same circumstances [day]

@@ -3,7 +3,7 @@ import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { Ground, type OnAxis } from './Ground.tsx';
-import { Hull } from './Hull.tsx';
+import { Hull, HullLetters } from './Hull.tsx';
 import { crewRow, type HullBox, type RowBox } from './hulls.ts';
 import { crewWords, lookOf, tripLabel } from './tripWords.ts';
 
@@ -64,7 +64,9 @@ export function CrewName({ sheet, crew }: Pick<RowOf, 'sheet' | 'crew'>) {
   const language = useLanguage();
   return (
     <div className="band-name">
-      <span className="crew-name">{crew.name}</span>
+      <span className="crew-name" title={crew.name}>
+        {crew.name}
+      </span>
       <span className="about">{crewWords(crew, sheet, language)}</span>
     </div>
   );
@@ -79,7 +81,12 @@ export function CrewDrawing({
 }: Pick<RowOf, 'crew' | 'box' | 'on'> & { readonly hulls: readonly HullBox[] }) {
   const middle = box.y + crewRow.hullTop_px + crewRow.hull_px / 2;
   return (
-    <Ground on={on} height={box.height} top={box.y}>
+    <Ground
+      on={on}
+      height={box.height}
+      top={box.y}
+      letters={hulls.map((hull) => <HullLetters key={hull.tripId} hull={hull} trip={crew.trips[hull.index]!} />)}
+    >
       <path className="b-crew" d={`M0 ${middle}H${on.axis.width_px}`} />
       {hulls.map((hull) => (
         <Hull key={hull.tripId} hull={hull} trip={crew.trips[hull.index]!} />
@@ -112,7 +119,6 @@ function TripCell({
       aria-setsize={crew.trips.length}
       style={{ insetInlineStart: hull.x, inlineSize: hull.width }}
     >
-      <TripMark trip={trip} />
       <button
         type="button"
         data-trip={trip.tripId}

@@ -2,7 +2,7 @@ import type { RolloutSheet, SheetCrew, SheetTrip } from '@eavewell/tables';
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { CrewRow, type OnOpen } from './CrewRow.tsx';
-import { Ground, type OnAxis } from './Ground.tsx';
+import { BandTitle, type OnAxis } from './Ground.tsx';
 import { crewRow, type HullBox, type HullsLaid, hullsOf, type PlaceOnBands, placeAt } from './hulls.ts';
 import { firstTrip, tripAfterKey } from './roving.ts';
 import { useSeenDown } from './useSeen.ts';
@@ -85,15 +85,8 @@ export function CrewsBand({
   );
 }
 
+/** What the rows are, and how a hull is read. */
 export function CrewsHead({ on }: { readonly on: OnAxis }) {
   const { say } = useLanguage();
-  return (
-    <div className="band-row band-head">
-      <div className="band-name">
-        <h3>{say('rolloutBands.crews')}</h3>
-        <p className="about">{say('rolloutBands.crews_about')}</p>
-      </div>
-      <Ground on={on} height={52} />
-    </div>
-  );
+  return <BandTitle on={on} title={say('rolloutBands.crews')} about={say('rolloutBands.crews_about')} />;
 }

@@ -1,9 +1,9 @@
 import { readIsoDay } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
-import { useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { useWidth } from '../../../look/useWidth.ts';
-import { dayAt, type WeekAxis, xOf } from './axis.ts';
+import { type WeekAxis, xOf } from './axis.ts';
 import type { OnOpen } from './CrewRow.tsx';
 import { type ByHandOnBands, CrewsBand } from './CrewsBand.tsx';
 import { DrinkingBand } from './DrinkingBand.tsx';
@@ -14,7 +14,7 @@ import { useSeenAcross } from './useSeen.ts';
 import { WaysBand } from './WaysBand.tsx';
 
 /** What stands beside the weeks: names of ways and crews [px]; bands.css has the same. */
-export const names_px = 190;
+export const names_px = 224;
 
 /** More crews than this, and the weeks are named again under them. Ours. */
 const crewsWithoutWeeks = 8;
@@ -31,13 +31,17 @@ export function Drawn({
 }) {
   const { say } = useLanguage();
   const [choice, choose] = useState<WeekChoice>('half');
+  // The press is answered at once; the many hulls are drawn in slices.
+  const shown = useDeferredValue(choice);
   const frame = useRef<HTMLDivElement>(null);
   const { width } = useWidth(frame);
-  const room = Math.max(200, (width ?? 1216) - names_px - 2);
+  const room = Math.max(200, (width ?? 0) - names_px - 2);
   const { day, from, until, crews } = sheet;
+  const span = useMemo(() => spanOf({ day, from, until, crews }), [day, from, until, crews]);
+  // The same days are the same axis, however often the sheet is read anew.
   const axis = useMemo(
-    () => axisFor(spanOf({ day, from, until, crews }), choice, room),
-    [day, from, until, crews, choice, room],
+    () => axisFor({ from: span.from, until: span.until }, shown, room),
+    [span.from, span.until, shown, room],
   );
   const seen = useSeenAcross(frame, names_px);
   const today = readIsoDay(day) ?? axis.first;
@@ -54,14 +58,17 @@ export function Drawn({
       </div>
       {/* Names of crews and ways stand still, the weeks pass under them. */}
       <div ref={frame} className="bands-frame" dir="ltr">
-        <div className="bands-sheet" style={{ inlineSize: names_px + axis.width_px }}>
-          <AxisHead on={on} />
-          <WaysBand strips={sheet.strips} on={on} />
-          <CrewsBand {...{ sheet, on, byHand, onOpen }} />
-          {crews.length > crewsWithoutWeeks ? <AxisHead on={on} /> : null}
-          <DrinkingBand sheet={sheet} on={on} />
-          <StockBand sheet={sheet} on={on} />
-        </div>
+        {/* Nothing is drawn before there is room for it, or all would be drawn twice. */}
+        {width === null ? null : (
+          <div className="bands-sheet" style={{ inlineSize: names_px + axis.width_px }}>
+            <AxisHead on={on} />
+            <WaysBand strips={sheet.strips} on={on} />
+            <CrewsBand {...{ sheet, on, byHand, onOpen }} />
+            {crews.length > crewsWithoutWeeks ? <AxisHead on={on} /> : null}
+            <DrinkingBand sheet={sheet} on={on} />
+            <StockBand sheet={sheet} on={on} />
+          </div>
+        )}
       </div>
     </>
   );
@@ -96,10 +103,10 @@ function useScrollKept(frame: { readonly current: HTMLDivElement | null }, axis:
     if (at === null) return undefined;
     at.scrollLeft = xOf(axis, left.current ?? today - 10);
     const look = () => {
-      left.current = dayAt(axis, at.scrollLeft);
+      left.current = axis.first + (at.scrollLeft / axis.week_px) * 7;
     };
-    at.addEventListener('scrollend', look, { passive: true });
-    return () => at.removeEventListener('scrollend', look);
+    at.addEventListener('scroll', look, { passive: true });
+    return () => at.removeEventListener('scroll', look);
   }, [frame, axis, today]);
   return () => {
     left.current = null;

@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { dayOf, xOf } from './axis.ts';
 import { bandPath, drinkingOf, type Rise, stepsPath, valuesTo, yOf } from './curves.ts';
-import { Ground, type OnAxis } from './Ground.tsx';
+import { BandTitle, Ground, type OnAxis } from './Ground.tsx';
 
 const height = 190;
 /** Room over the curve for the line of all, and under it for dates [px]. */
@@ -17,33 +17,36 @@ export function DrinkingBand({ sheet, on }: { readonly sheet: RolloutSheet; read
   const { axis } = on;
   const values = valuesTo(drinking.all, 4).filter((value) => drinking.all - value > drinking.all * 0.09);
   return (
-    <div className="band-row band-head">
-      <div className="band-name" style={{ blockSize: height }}>
-        <h3>{say('rolloutBands.drinking')}</h3>
-        <p className="about">
-          {say(drinking.isDrawn ? 'rolloutBands.drinking_line' : 'rolloutBands.drinking_line_none')}
-        </p>
-        <p className="on-line" style={{ insetBlockStart: above }}>
-          {say('rolloutBands.drinking_all', { people: numbers.fixed(drinking.all, 0) })}
-        </p>
-        {values.map((value) => (
-          <p key={value} className="on-line" style={{ insetBlockStart: above + yOf(rise, value) }}>
-            {numbers.fixed(value, 0)}
+    <>
+      <BandTitle
+        on={on}
+        title={say('rolloutBands.drinking')}
+        about={say(drinking.isDrawn ? 'rolloutBands.drinking_line' : 'rolloutBands.drinking_line_none')}
+      />
+      <div className="band-row">
+        <div className="band-name" style={{ blockSize: height }}>
+          <p className="on-line" style={{ insetBlockStart: above }}>
+            {say('rolloutBands.drinking_all', { people: numbers.fixed(drinking.all, 0) })}
           </p>
-        ))}
+          {values.map((value) => (
+            <p key={value} className="on-line" style={{ insetBlockStart: above + yOf(rise, value) }}>
+              {numbers.fixed(value, 0)}
+            </p>
+          ))}
+        </div>
+        <Ground on={on} height={height}>
+          <g transform={`translate(0 ${above})`}>
+            <path className="b-rule" d={values.map((value) => `M0 ${yOf(rise, value)}H${axis.width_px}`).join('')} />
+            <path className="b-likely" d={bandPath(drinking.band, drinking.before, axis, rise)} />
+            <path className="b-all" d={`M0 0H${axis.width_px}`} />
+            <path className="b-zero" d={`M0 ${rise.height_px}H${axis.width_px}`} />
+            <path className="b-curve" d={stepsPath(drinking.line, drinking.before, axis, rise)} />
+            <Finishes sheet={sheet} on={on} height={rise.height_px} />
+          </g>
+          <Today on={on} y={height - 6} date={sheet.day} />
+        </Ground>
       </div>
-      <Ground on={on} height={height}>
-        <g transform={`translate(0 ${above})`}>
-          <path className="b-rule" d={values.map((value) => `M0 ${yOf(rise, value)}H${axis.width_px}`).join('')} />
-          <path className="b-likely" d={bandPath(drinking.band, drinking.before, axis, rise)} />
-          <path className="b-all" d={`M0 0H${axis.width_px}`} />
-          <path className="b-zero" d={`M0 ${rise.height_px}H${axis.width_px}`} />
-          <path className="b-curve" d={stepsPath(drinking.line, drinking.before, axis, rise)} />
-          <Finishes sheet={sheet} on={on} height={rise.height_px} />
-        </g>
-        <Today on={on} y={height - 6} date={sheet.day} />
-      </Ground>
-    </div>
+    </>
   );
 }
 

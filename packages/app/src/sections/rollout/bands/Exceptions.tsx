@@ -31,8 +31,8 @@ export function Exceptions({
       of.trip.broken.map(({ said }, nth): Told => ({ key: `${of.trip.tripId} ${nth}`, said, trip: of })),
     ),
     plan: ofPlan.map(({ said }, nth): Told => ({ key: String(nth), said, trip: null })),
-    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: tripNamed(of), trip: of })),
-    tight: tight.map((of): Told => ({ key: of.trip.tripId, said: of.trip.tightSaid ?? tripNamed(of), trip: of })),
+    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: of.trip.said, trip: of })),
+    tight: tight.map((of): Told => ({ key: of.trip.tripId, said: of.trip.tightSaid ?? of.trip.said, trip: of })),
   };
   const counts = { broken: broken.length, plan: ofPlan.length, overdue: overdue.length, tight: tight.length };
   const kinds = (['broken', 'plan', 'overdue', 'tight'] as const).filter((kind) => counts[kind] > 0);
@@ -58,8 +58,6 @@ export function Exceptions({
   );
 }
 
-const tripNamed = ({ trip, crew }: TripOfCrew) => `${crew.name}: ${trip.said}`;
-
 function Sentences({
   told,
   onShow,
@@ -67,12 +65,14 @@ function Sentences({
   readonly told: readonly Told[];
   readonly onShow: (tripId: string, from: HTMLElement) => void;
 }) {
-  const { say } = useLanguage();
+  const { say, numbers } = useLanguage();
+  const tripAt = ({ trip, crew }: TripOfCrew) =>
+    say('rolloutBands.trip_at', { crew: crew.name, leaves: numbers.date(trip.leaves) });
   return (
     <ul>
       {told.map(({ key, said, trip }) => (
         <li key={key}>
-          {said}{' '}
+          {trip === null ? null : <b>{tripAt(trip)}:</b>} {said}{' '}
           {trip === null ? null : (
             <button
               type="button"
@@ -80,7 +80,7 @@ function Sentences({
               onClick={(event) => onShow(trip.trip.tripId, event.currentTarget)}
             >
               {say('rolloutBands.show_trip')}
-              <span className="said-only"> {tripNamed(trip)}</span>
+              <span className="said-only"> {tripAt(trip)}</span>
             </button>
           )}
         </li>

@@ -17,11 +17,14 @@ export function Ground({
   height,
   top = 0,
   children,
+  letters,
 }: {
   readonly on: OnAxis;
   readonly height: number;
   readonly top?: number;
   readonly children?: ReactNode;
+  /** What is written: over the line of today. */
+  readonly letters?: ReactNode;
 }) {
   const now = xOf(axis, today + 0.5);
   return (
@@ -36,7 +39,37 @@ export function Ground({
       <WeekLines axis={axis} seen={seen} top={top} height={height} />
       {children}
       {now < 0 || now > axis.width_px ? null : <path className="b-today" d={`M${now} ${top}v${height}`} />}
+      {letters}
     </svg>
+  );
+}
+
+/** Higher than any heading of a band [px]; what is over is cut off. */
+const tall_px = 400;
+
+/** The heading of a band over its weeks: it stays where it is while they pass behind it. */
+export function BandTitle({
+  on,
+  title,
+  about,
+  children,
+}: {
+  readonly on: OnAxis;
+  readonly title: string;
+  readonly about: string;
+  readonly children?: ReactNode;
+}) {
+  return (
+    <div className="band-title">
+      <div className="band-title-ground">
+        <Ground on={on} height={tall_px} />
+      </div>
+      <div className="band-title-words">
+        <h2>{title}</h2>
+        {children}
+        <p className="about">{about}</p>
+      </div>
+    </div>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { SheetTrip } from '@eavewell/tables';
 import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { cellLinesOf, type HullBox, outlineOf } from './hulls.ts';
 import { lookOf, peopleOf } from './tripWords.ts';
 
@@ -12,15 +13,10 @@ const beyond_px = 8;
 
 const fits = (text: string, { width }: HullBox) => text.length * figure_px <= width + 2 * beyond_px;
 
-/** A trip: its hull with a cell a site, its people above, its nights below; a lock where it is fixed. */
+/** A trip: its hull with a cell a site. */
 export const Hull = memo(function Hull({ trip, hull }: { readonly trip: SheetTrip; readonly hull: HullBox }) {
-  const { say, numbers } = useLanguage();
   const look = lookOf(trip);
-  const people = numbers.fixed(peopleOf(trip), 0);
-  const nights = say('rolloutBands.nights_short', { count: trip.nights_count });
-  const below = trip.isOverdue ? say('rolloutBands.overdue_short') : nights;
-  const { x, y, width, height } = hull;
-  const middle = x + width / 2;
+  const { y, height } = hull;
   return (
     <g className={`hull h-${look}${trip.isOverdue ? ' h-overdue' : ''}`}>
       <path className="h-body" d={outlineOf(hull)} />
@@ -39,8 +35,32 @@ export const Hull = memo(function Hull({ trip, hull }: { readonly trip: SheetTri
         );
       })}
       <path className="h-cells" d={cellLinesOf(hull)} />
+    </g>
+  );
+});
+
+/** What is written at a hull: its people above, its nights below; a lock where it is fixed. */
+export const HullLetters = memo(function HullLetters({
+  trip,
+  hull,
+}: {
+  readonly trip: SheetTrip;
+  readonly hull: HullBox;
+}) {
+  const { say, numbers } = useLanguage();
+  const people = numbers.fixed(peopleOf(trip), 0);
+  const nights = say('rolloutBands.nights_short', { count: trip.nights_count });
+  const below = trip.isOverdue ? say('rolloutBands.overdue_short') : nights;
+  const { x, y, width, height } = hull;
+  const middle = x + width / 2;
+  const look = lookOf(trip);
+  const isLocked = trip.isLocked && look !== 'done';
+  // A figure makes room for the mark at its left and the lock at its right, where there is none between.
+  const aside = width > 70 ? 0 : (look === 'tight' || look === 'broken' ? 8 : 0) - (isLocked ? 5 : 0);
+  return (
+    <g>
       {fits(people, hull) ? (
-        <text className="b-figure" x={middle} y={y - 5} textAnchor="middle">
+        <text className="b-figure" x={middle + aside} y={y - 5} textAnchor="middle">
           {people}
         </text>
       ) : null}
@@ -49,7 +69,12 @@ export const Hull = memo(function Hull({ trip, hull }: { readonly trip: SheetTri
           {below}
         </text>
       ) : null}
-      {trip.isLocked && trip.state !== 'done' ? <Lock x={x + width - 7} y={y - 12} /> : null}
+      {look === 'tight' || look === 'broken' ? (
+        <g transform={`translate(${x - 6} ${y - 17})`}>
+          <VerdictMark verdict={look === 'tight' ? 'tight' : 'short'} size={18} />
+        </g>
+      ) : null}
+      {isLocked ? <Lock x={x + width - 7} y={y - 14} /> : null}
     </g>
   );
 });

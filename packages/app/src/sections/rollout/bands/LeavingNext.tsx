@@ -65,7 +65,9 @@ function Row({ of: { trip, crew }, sheet, programmeId }: At & { readonly of: Tri
       <td className="num">{numbers.fixed(trip.stops.length, 0)}</td>
       <td className="num">{numbers.fixed(peopleOf(trip), 0)}</td>
       <td className="num">{numbers.fixed(trip.nights_count, 0)}</td>
-      <td className="num">{trip.kg === null ? '–' : numbers.quantity(Math.round(trip.kg), 'kg')}</td>
+      <td className="num">
+        {trip.kg === null ? say('numbers.notKnown') : numbers.quantity(Math.round(trip.kg), 'kg')}
+      </td>
       <td>{numbers.date(trip.back)}</td>
       <td className="on-screen">
         <Link

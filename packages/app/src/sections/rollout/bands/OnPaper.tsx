@@ -1,7 +1,7 @@
 import { readIsoDay } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
-import { CrewDrawing, CrewName, TripMark } from './CrewRow.tsx';
+import { CrewDrawing, CrewName } from './CrewRow.tsx';
 import { CrewsHead } from './CrewsBand.tsx';
 import { DrinkingBand } from './DrinkingBand.tsx';
 import { AxisHead, type OnAxis } from './Ground.tsx';
@@ -10,8 +10,8 @@ import { StockBand } from './StockBand.tsx';
 import { paperAxes, spanOf } from './span.ts';
 import { WaysBand } from './WaysBand.tsx';
 
-/** What A4 on its side has between its edges of 12 mm, beside the names [px of 1/96 inch]; bands.css has both. */
-const room_px = Math.floor((297 - 2 * 12) * (96 / 25.4)) - 152;
+/** What A4 on its side has between its edges of 12 mm, less the edges of the page and the names [px of 1/96 inch]; bands.css has them. */
+const room_px = Math.floor((297 - 2 * 12) * (96 / 25.4)) - 2 * 32 - 152;
 
 /** The bands on paper: so many weeks a sheet, one under the other, with all their crews. */
 export function OnPaper({ sheet }: { readonly sheet: RolloutSheet }) {
@@ -20,13 +20,17 @@ export function OnPaper({ sheet }: { readonly sheet: RolloutSheet }) {
     const on: OnAxis = { axis, today, seen: { from: 0, to: axis.width_px } };
     return (
       <div key={axis.first} className="bands-sheet bands-on-paper" dir="ltr">
-        <AxisHead on={on} />
-        <WaysBand strips={sheet.strips} on={on} />
+        <div className="bands-together">
+          <AxisHead on={on} />
+          <WaysBand strips={sheet.strips} on={on} />
+        </div>
         <CrewsHead on={on} />
         <Crews sheet={sheet} on={on} />
-        <AxisHead on={on} />
-        <DrinkingBand sheet={sheet} on={on} />
-        <StockBand sheet={sheet} on={on} />
+        <div className="bands-together">
+          <AxisHead on={on} />
+          <DrinkingBand sheet={sheet} on={on} />
+          <StockBand sheet={sheet} on={on} />
+        </div>
       </div>
     );
   });
@@ -44,11 +48,6 @@ function Crews({ sheet, on }: { readonly sheet: RolloutSheet; readonly on: OnAxi
         <div className="crew-trips">
           <CrewDrawing crew={crew} box={box} on={on} hulls={hulls} />
           {crew.trips.length === 0 ? <p className="no-trips small">{say('rolloutBands.crew_no_trips')}</p> : null}
-          {hulls.map(({ tripId, index, x, width }) => (
-            <div key={tripId} className="trip-cell" style={{ insetInlineStart: x, inlineSize: width }}>
-              <TripMark trip={crew.trips[index]!} />
-            </div>
-          ))}
         </div>
       </div>
     );

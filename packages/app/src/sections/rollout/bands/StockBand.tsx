@@ -3,7 +3,7 @@ import { useId, useMemo, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { xOf } from './axis.ts';
 import { type Rise, type StockLine, stepsPath, stockLines, valuesTo, yOf } from './curves.ts';
-import { Ground, type OnAxis } from './Ground.tsx';
+import { BandTitle, Ground, type OnAxis } from './Ground.tsx';
 
 const height = 118;
 const [above, below] = [20, 14];
@@ -17,9 +17,8 @@ export function StockBand({ sheet, on }: { readonly sheet: RolloutSheet; readonl
   if (line === undefined) return null;
   const rise = riseOf(line);
   return (
-    <div className="band-row band-head">
-      <div className="band-name" style={{ minBlockSize: height }}>
-        <h3>{say('rolloutBands.stock')}</h3>
+    <>
+      <BandTitle on={on} title={say('rolloutBands.stock')} about={say('rolloutBands.stock_about')}>
         <label className="on-screen">
           <span className="said-only">{say('rolloutBands.stock_of')}</span>
           <select value={line.key} onChange={(event) => choose(event.target.value)}>
@@ -33,16 +32,19 @@ export function StockBand({ sheet, on }: { readonly sheet: RolloutSheet; readonl
             ))}
           </select>
         </label>
-        <p className="about on-paper">{say('rolloutBands.stock_part', { part: line.part, store: line.store })}</p>
-        <p className="about">{say('rolloutBands.stock_about')}</p>
-        {valuesTo(rise.most, 2).map((value) => (
-          <p key={value} className="on-line" style={{ insetBlockStart: above + yOf(rise, value) }}>
-            {numbers.fixed(value, 0)}
-          </p>
-        ))}
+        <p className="on-paper">{say('rolloutBands.stock_part', { part: line.part, store: line.store })}</p>
+      </BandTitle>
+      <div className="band-row">
+        <div className="band-name" style={{ blockSize: height }}>
+          {valuesTo(rise.most, 2).map((value) => (
+            <p key={value} className="on-line" style={{ insetBlockStart: above + yOf(rise, value) }}>
+              {numbers.fixed(value, 0)}
+            </p>
+          ))}
+        </div>
+        <StockDrawing line={line} on={on} />
       </div>
-      <StockDrawing line={line} on={on} />
-    </div>
+    </>
   );
 }
 

@@ -58,10 +58,10 @@ export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
   const language = useLanguage();
   const { say, numbers } = language;
   const states = statesOf(trip, language);
-  const load = say('rolloutBands.load', {
-    kg: trip.kg === null ? '–' : numbers.quantity(Math.round(trip.kg), 'kg'),
-    nights: say('rolloutBands.nights', { count: trip.nights_count }),
-  });
+  const nights = say('rolloutBands.nights', { count: trip.nights_count });
+  // Of a trip that left the load is not worked out any more.
+  const load =
+    trip.kg === null ? nights : say('rolloutBands.load', { kg: numbers.quantity(Math.round(trip.kg), 'kg'), nights });
   return (
     <>
       {states.length === 0 ? null : <p className="small">{states.join(', ')}</p>}
@@ -88,9 +88,6 @@ function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
       <thead>
         <tr>
           <th scope="col">{say('rolloutBands.stop_head_site')}</th>
-          <th scope="col" className="num">
-            {say('rolloutBands.stop_head_people')}
-          </th>
           <th scope="col">{say('rolloutBands.stop_head_handOver')}</th>
           <th scope="col">{say('rolloutBands.stop_head_served')}</th>
         </tr>
@@ -98,8 +95,10 @@ function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
       <tbody>
         {stops.map((stop) => (
           <tr key={stop.siteId}>
-            <th scope="row">{stop.name}</th>
-            <td className="num">{numbers.fixed(stop.people, 0)}</td>
+            <th scope="row">
+              {stop.name}
+              <span className="doubt">{numbers.people(stop.people)}</span>
+            </th>
             {stop.isWayUp ? <StopDays stop={stop} /> : <td colSpan={2}>{say('rolloutBands.stop_not_done')}</td>}
           </tr>
         ))}

@@ -1,7 +1,7 @@
 import type { RolloutSheet, SheetStrip } from '@eavewell/tables';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { dayOf, xOf } from './axis.ts';
-import { Ground, type OnAxis } from './Ground.tsx';
+import { BandTitle, Ground, type OnAxis } from './Ground.tsx';
 
 const height = 24;
 const foot = 21;
@@ -14,17 +14,11 @@ export function WaysBand({ strips, on }: { readonly strips: RolloutSheet['strips
   if (strips.length === 0) return null;
   return (
     <>
-      <div className="band-row band-head">
-        <div className="band-name">
-          <h3>{say('rolloutBands.ways')}</h3>
-          <p className="about">{say('rolloutBands.ways_about')}</p>
-        </div>
-        <Ground on={on} height={58} />
-      </div>
+      <BandTitle on={on} title={say('rolloutBands.ways')} about={say('rolloutBands.ways_about')} />
       <ul className="band-list">
         {strips.map((strip) => (
           <li key={strip.stripId} className="band-row">
-            <div className="band-name one-line">
+            <div className="band-name one-line" title={strip.name}>
               {strip.name}
               <Said strip={strip} />
             </div>
@@ -91,6 +85,7 @@ function Strip({ strip: { spans, weeks }, on: { axis, seen } }: { readonly strip
       {blocks.map(({ x, right, kind, said }) => (
         <g key={`${x} ${kind}`}>
           <title>{said}</title>
+          {kind === 'slower' ? null : <rect className="b-ground" x={x} y={foot - bar} width={right - x} height={bar} />}
           <rect className={`b-closed b-${kind}`} x={x} y={foot - bar} width={right - x} height={bar} />
           <BlockName
             x={Math.max(x, seen.from)}

@@ -9,7 +9,7 @@ import { weekOfDay } from '../weekMap/weeks.ts';
 import { MendingLink } from './MendingLink.tsx';
 import { mendingOf } from './mending.ts';
 import { useVillages } from './useVillages.ts';
-import { comingTo, type Village, type VillageFound, villageFound } from './villageFound.ts';
+import { comingDay, type Village, type VillageFound, villageFound } from './villageFound.ts';
 import { villageWords } from './villageWords.ts';
 import './finding.css';
 
@@ -20,14 +20,13 @@ const most = 30;
 
 /** A field for the name of a village, and one sentence: when it drinks, how sure that is, who comes; or why nobody does. */
 export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutSheet; readonly programmeId: string }) {
-  const { site } = useSearch({ from });
+  const { say } = useLanguage();
+  const { plan, site } = useSearch({ from });
   const navigate = useNavigate({ from });
   const { villages, known } = useVillages(sheet, programmeId);
   const found = useMemo(() => (site === undefined ? null : villageFound(sheet, site, known)), [sheet, site, known]);
   const choose = (siteId: string) => {
-    const coming = comingTo(sheet, siteId);
-    const day = coming?.stop.starts ?? coming?.stop.arrives ?? coming?.trip.leaves;
-    const week = day === undefined ? undefined : weekOfDay(day)?.from;
+    const week = weekOfDay(comingDay(sheet, siteId) ?? '')?.from;
     void navigate({
       to: '.',
       search: (before) => rolloutAskedOf({ ...before, site: siteId, ...(week === undefined ? {} : { week }) }),
@@ -37,6 +36,11 @@ export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutShe
   return (
     <section className="find-village">
       <NameField villages={villages} onChosen={choose} />
+      <p className="small on-screen to-all-sites">
+        <Link to="/p/$programmeId/rollout/sites" params={{ programmeId }} search={plan === undefined ? {} : { plan }}>
+          {say('rolloutFinding.all_sites')}
+        </Link>
+      </p>
       {found === null ? null : <Answer {...{ found, sheet, programmeId }} />}
     </section>
   );

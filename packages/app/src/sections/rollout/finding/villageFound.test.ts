@@ -20,7 +20,7 @@ describe('when a village drinks', () => {
   it('says the day as likely as not, the day nine times in ten, and who comes', () => {
     const { first, more, why } = told(sheetWith({}))!;
     expect(first).toBe('Vennaro drinks by 14 June 2027, as likely as not; by 3 July 2027, nine times in ten.');
-    expect(more).toContain('Crew 2 comes in the week of 7 June 2027');
+    expect(more).toContain('In the week of 7 June 2027 Crew 2 comes');
     expect(more).toContain('12 June 2027');
     expect(why).toEqual([]);
   });
@@ -50,6 +50,10 @@ describe('when a village drinks', () => {
     expect(why).toHaveLength(2);
     expect(why[0]).toMatch(/9 days/);
     expect(why[1]).toBe('Too late for Vennaro.');
+  });
+
+  it('where no plan is kept, says that nobody has decided on these days', () => {
+    expect(told(sheetWith({ planId: null }))!.why).toHaveLength(1);
   });
 
   it('a village that is handed over is not promised again', () => {

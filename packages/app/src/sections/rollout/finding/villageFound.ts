@@ -31,6 +31,15 @@ export function comingTo(sheet: RolloutSheet, siteId: string): Coming | null {
   return null;
 }
 
+/** The day a crew comes to a site; null where none does. */
+export function comingDay(sheet: RolloutSheet, siteId: string): string | null {
+  const coming = comingTo(sheet, siteId);
+  return coming && dayOfComing(coming);
+}
+
+/** The day work begins there, or the crew arrives, or leaves at the least. */
+export const dayOfComing = ({ stop, trip }: Coming): string => stop.starts ?? stop.arrives ?? trip.leaves;
+
 /**
  * How a village stands: it drinks, a crew comes, or no trip goes there.
  *

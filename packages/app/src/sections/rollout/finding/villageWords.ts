@@ -1,7 +1,7 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import type { AppLanguage } from '@eavewell/words/app';
 import { weekOfDay } from '../weekMap/weeks.ts';
-import type { Coming, VillageFound } from './villageFound.ts';
+import { type Coming, dayOfComing, type VillageFound } from './villageFound.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
@@ -15,7 +15,7 @@ export interface VillageTold {
 /** When a village drinks, how sure that is, and why not sooner; or why no trip goes there. */
 export function villageWords(
   found: VillageFound,
-  { futures }: Pick<RolloutSheet, 'futures'>,
+  { futures, planId }: Pick<RolloutSheet, 'futures' | 'planId'>,
   words: Words,
 ): VillageTold {
   const { say } = words;
@@ -27,7 +27,11 @@ export function villageWords(
   }
   if (found.kind === 'handedOver') return handedOver(name, found.coming, words);
   const { first, more } = whenItDrinks(found.coming, futures, name, words);
-  return { first, more: `${more} ${whoComes(found.coming, words)}`, why: heldUpBy(found.coming, words) };
+  return {
+    first,
+    more: `${more} ${whoComes(found.coming, words)}`,
+    why: [...(planId === null ? [say('rolloutFinding.no_plan')] : []), ...heldUpBy(found.coming, words)],
+  };
 }
 
 function handedOver(name: string, coming: Coming | null, { say, numbers }: Words): VillageTold {
@@ -61,8 +65,9 @@ function whenItDrinks(
   return { first: say('rolloutFinding.by', values), more: `${planned} ${say('rolloutFinding.promise')}`.trim() };
 }
 
-function whoComes({ crew, trip, stop }: Coming, { say, numbers }: Words): string {
-  const comes = stop.starts ?? stop.arrives ?? trip.leaves;
+function whoComes(coming: Coming, { say, numbers }: Words): string {
+  const { crew, trip } = coming;
+  const comes = dayOfComing(coming);
   const values = {
     crew: crew.name,
     week: numbers.date(weekOfDay(comes)?.from ?? comes),

@@ -8,7 +8,7 @@ import { ChangedSince } from '../plans/ChangedSince.tsx';
 import { Searching } from '../plans/Searching.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { happenedTables, nextTrips, openArrivals, overdueTrips, type TripRows, tripsWithRows } from './happenedRows.ts';
-import { ArrivalRow, CarrierForms, CrewForms, GoodsForms, WayForms } from './OtherForms.tsx';
+import { Arrivals, CarrierForms, CrewForms, GoodsForms, WayForms } from './OtherForms.tsx';
 import { TripEntry } from './TripEntry.tsx';
 import '../../../forms/forms.css';
 import '../plans/plans.css';
@@ -57,11 +57,7 @@ export function EnterHappened() {
         <section className="asked-first" aria-labelledby="asked-first">
           <h2 id="asked-first">{say('rolloutHappened.asked_first')}</h2>
           <Trips of={overdue} {...{ programmeId, today }} isAsked />
-          <ul className="plain-list">
-            {late.map((row) => (
-              <ArrivalRow key={row.key} {...{ programmeId, rows, today, row }} />
-            ))}
-          </ul>
+          <Arrivals of={late} {...{ programmeId, rows, today }} />
         </section>
       )}
       {trips.length === 0 ? null : (

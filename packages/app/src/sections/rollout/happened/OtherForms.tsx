@@ -22,6 +22,9 @@ interface OfRows {
   readonly today: string;
 }
 
+/** Arrivals shown before one asks for more. Ours. */
+const first = 5;
+
 const of = (rows: readonly RowNow[], table: string) => rows.filter((row) => row.table === table);
 
 /** Rows of a table that may be chosen, by name. */
@@ -141,17 +144,31 @@ export function GoodsForms({ programmeId, rows, today }: OfRows) {
   return (
     <Kind title={say('rolloutHappened.goods')}>
       {open.length === 0 ? <p className="small">{say('rolloutHappened.no_goods')}</p> : null}
-      <ul className="plain-list">
-        {open.map((row) => (
-          <ArrivalRow key={row.key} {...{ programmeId, rows, today, row }} />
-        ))}
-      </ul>
+      <Arrivals of={open.slice(0, first)} {...{ programmeId, rows, today }} />
+      {open.length <= first ? null : (
+        <details>
+          <summary className="press">{say('rolloutHappened.more_goods', { count: open.length - first })}</summary>
+          <Arrivals of={open.slice(first)} {...{ programmeId, rows, today }} />
+        </details>
+      )}
     </Kind>
   );
 }
 
+/** Arrivals, each with what may be told of it. */
+export function Arrivals({ of: arrivals, ...all }: OfRows & { readonly of: readonly RowNow[] }) {
+  if (arrivals.length === 0) return null;
+  return (
+    <ul className="plain-list">
+      {arrivals.map((row) => (
+        <ArrivalRow key={row.key} row={row} {...all} />
+      ))}
+    </ul>
+  );
+}
+
 /** Goods that are on their way: what was promised, and what may be told of them. */
-export function ArrivalRow({ programmeId, rows, today, row }: OfRows & { readonly row: RowNow }) {
+function ArrivalRow({ programmeId, rows, today, row }: OfRows & { readonly row: RowNow }) {
   const { say, numbers } = useLanguage();
   const { dueOn, quantity } = folderTables.arrivals.columns;
   const { cells } = row;
@@ -205,7 +222,8 @@ export function ArrivalRow({ programmeId, rows, today, row }: OfRows & { readonl
 export function WayForms({ programmeId, rows, today }: OfRows) {
   const { say } = useLanguage();
   const fields = useFields();
-  const { wayId } = folderTables.closures.columns;
+  // A way or an area is chosen from a list: the text of it is judged by nothing else.
+  const { reason } = folderTables.closures.columns;
   const areas = new Map<string, number>();
   for (const { cells } of of(rows, 'ways')) {
     const area = cells['weatherArea'];
@@ -220,7 +238,7 @@ export function WayForms({ programmeId, rows, today }: OfRows) {
   const choices: readonly Option[] = [
     ...[...areas].map(([area, count]) => ({
       id: areaChoice(area),
-      name: say('rolloutHappened.all_of_area', { area, count }),
+      name: say('rolloutHappened.all_of_area', { count }),
     })),
     ...of(rows, 'ways').map((row) => ({ id: row.key, name: nameOf(row) })),
   ];
@@ -242,7 +260,7 @@ export function WayForms({ programmeId, rows, today }: OfRows) {
             programmeId={programmeId}
             press={say('rolloutHappened.enter')}
             fields={[
-              { field: 'what', column: wayId, label: say('rolloutHappened.field_what'), options: choices },
+              { field: 'what', column: reason, label: say('rolloutHappened.field_what'), options: choices },
               ...fields('closures', ['from', 'to', 'slower_factor', 'reason']),
             ]}
             make={(cells) => closedEntry(rows, cells)}

@@ -50,15 +50,15 @@ export function TripEntry({ programmeId, of, today, isAsked }: TripEntryProps) {
     <div className="trip-entry" role="group" aria-labelledby={id}>
       <p id={id}>
         {isAsked ? (
-          <b>
-            {say(trip.state === 'underWay' ? 'rolloutHappened.ask_back' : 'rolloutHappened.ask_left', {
-              crew: crew.name,
-              day: numbers.date(was),
-            })}
-          </b>
-        ) : (
-          <b>{crew.name}</b>
-        )}{' '}
+          <>
+            <b>
+              {say(trip.state === 'underWay' ? 'rolloutHappened.ask_back' : 'rolloutHappened.ask_left', {
+                crew: crew.name,
+                day: numbers.date(was),
+              })}
+            </b>{' '}
+          </>
+        ) : null}
         {trip.said}
       </p>
       <p className="presses on-screen">
@@ -95,7 +95,7 @@ function TripForm(props: Omit<TripEntryProps, 'isAsked'> & { readonly tell: Tell
       return (
         <ShortForm
           {...form}
-          fields={[asked('leftOn', trip.leaves <= today ? (keptDay(of) ?? trip.leaves) : today)]}
+          fields={[asked('leftOn', leftFirst(of, today))]}
           make={(cells) => leftEntry(row, cells, today)}
         />
       );
@@ -127,6 +127,12 @@ function TripForm(props: Omit<TripEntryProps, 'isAsked'> & { readonly tell: Tell
         </ShortForm>
       );
   }
+}
+
+/** The day it was to leave, where that has come; else today. */
+function leftFirst(of: TripRows, today: string): string {
+  const was = keptDay(of) ?? of.trip.leaves;
+  return was <= today ? was : today;
 }
 
 function handOverOf(site: TripRows['stops'][number]['site'], say: ReturnType<typeof useLanguage>['say']): FieldAsked {

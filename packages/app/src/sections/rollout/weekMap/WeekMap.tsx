@@ -61,7 +61,8 @@ function OnMap({ sheet, programmeId, week, happens }: OnMapAsked) {
   const ground = useMemo(() => {
     const positionOf = positionsOf(sheet, sites);
     const lines = wayLines(sheet, positionOf);
-    return { positionOf, lines, ways: waysKnown(sheet, lines), own: { ways: lines, places: placesOf(sheet) } };
+    const named = namedWays(sheet, lines, sites);
+    return { positionOf, lines, ways: waysKnown(sheet, lines), own: { ways: named, places: placesOf(sheet) } };
   }, [sheet, sites]);
   const asked = useMemo(() => ({ sheet, week, happens, ...ground }), [sheet, week, happens, ground]);
   const picture = useMemo(() => (sites.length === 0 ? nothing : weekPicture(asked)), [asked, sites]);
@@ -99,6 +100,23 @@ function OnMap({ sheet, programmeId, week, happens }: OnMapAsked) {
       <p className="small">{say('rolloutMap.lines')}</p>
     </div>
   );
+}
+
+/** Ways whose name is more than those of their ends, which are lettered already. */
+function namedWays(
+  { ways, places }: RolloutSheet,
+  lines: OwnMap['ground']['ways'],
+  sites: readonly MapSite[],
+): OwnMap['ground']['ways'] {
+  const names = new Map([
+    ...sites.map(({ key, name }) => [key, name] as const),
+    ...places.map(({ placeId, name }) => [placeId, name] as const),
+  ]);
+  const ends = new Map(ways.map(({ wayId, from, to }) => [wayId, [from, to].map((id) => names.get(id) ?? id)]));
+  return lines.map((line) => {
+    const isOfEnds = ends.get(line.key)?.every((end) => line.name?.includes(end));
+    return isOfEnds ? { ...line, name: null } : line;
+  });
 }
 
 /** After every day there is. */

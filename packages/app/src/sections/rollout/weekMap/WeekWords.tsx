@@ -28,8 +28,10 @@ export function WeekWords(asked: WordsAsked) {
           <ul>
             {closed.map(({ strip, span }) => (
               <li key={`${strip.stripId} ${span.from} ${span.kind}`} className={`way-${span.kind}`}>
-                <b>{say('rolloutMap.way_is', { name: strip.name, kind: span.kind })}</b> {span.said}{' '}
-                {say('rolloutMap.span', { from: days.inYear(span.from), to: days.inYear(span.to) })}
+                {say('rolloutMap.way_is', {
+                  ...{ name: strip.name, said: span.said },
+                  ...{ from: days.inYear(span.from), to: days.inYear(span.to) },
+                })}
               </li>
             ))}
           </ul>
@@ -77,7 +79,8 @@ function Crew({ of, week, days, ...asked }: WordsAsked & { readonly of: CrewOfWe
             params={{ programmeId, tripId: trip.tripId }}
             search={plan === undefined ? {} : { plan }}
           >
-            {say('rolloutMap.trip', { crew: crew.name, day: days.inYear(trip.leaves) })}
+            {say('rolloutMap.trip', { day: days.inYear(trip.leaves) })}
+            <span className="said-only">, {crew.name}</span>
           </Link>
         ))}
       </h3>

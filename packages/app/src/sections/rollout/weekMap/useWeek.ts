@@ -1,6 +1,7 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useMemo, useState } from 'react';
+import { comingDay } from '../finding/villageFound.ts';
 import { rolloutAskedOf } from '../rolloutAsked.ts';
 import { type Week, weekOfDay, weeksBetween } from './weeks.ts';
 
@@ -21,9 +22,9 @@ export interface WeekChosen {
   go(to: number): void;
 }
 
-/** The week the address asks for, else that of today, else the first. */
+/** The week the address asks for, else that in which a crew comes to the site it asks for, else that of today, else the first. */
 export function useWeek(sheet: RolloutSheet): WeekChosen {
-  const asked = useSearch({ from }).week;
+  const { week: asked, site } = useSearch({ from });
   const navigate = useNavigate({ from });
   const weeks = useMemo(() => weeksOf(sheet), [sheet]);
   const placeOf = (day: string | undefined) => {
@@ -32,7 +33,9 @@ export function useWeek(sheet: RolloutSheet): WeekChosen {
     return found === -1 ? null : found;
   };
   const today = placeOf(sheet.day);
-  const inAddress = placeOf(asked) ?? today ?? 0;
+  // Who looks for a village without a week wants to see when somebody comes.
+  const coming = site === undefined ? null : comingDay(sheet, site);
+  const inAddress = placeOf(asked) ?? placeOf(coming ?? undefined) ?? today ?? 0;
   const [hand, setHand] = useState<{ readonly asked: string | undefined; readonly at: number } | null>(null);
   // The hand goes before the address, until the address says something else.
   const at = Math.min(weeks.length - 1, hand !== null && hand.asked === asked ? hand.at : inAddress);

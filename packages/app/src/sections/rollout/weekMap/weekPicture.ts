@@ -72,7 +72,9 @@ export function weekLabels(
     events.flatMap(({ stop, from }) =>
       stop === null
         ? []
-        : at(`village ${crew.crewId} ${stop.siteId}`, words.village(stop.name, from), positionOf(stop.siteId)),
+        : at(`village ${crew.crewId} ${stop.siteId}`, words.village(stop.name, from), positionOf(stop.siteId)).map(
+            (label) => ({ ...label, site: stop.siteId }),
+          ),
     ),
   );
   const crews = happens.crews.flatMap(({ crew, trips }) => {

@@ -19,6 +19,7 @@ export interface LeastTravel {
  * @definition ours: docs/methods/rollout.md, Bounds
  */
 export function leastTravel(problem: RolloutProblem): LeastTravel {
+  if (problem.travels.some(({ pairs }) => pairs !== undefined)) throw new RangeError('leastTravel: some legs only');
   const places = problem.placeIds.length;
   const nodes = places + problem.jobs.length;
   const least = leastLegs(problem, nodes);

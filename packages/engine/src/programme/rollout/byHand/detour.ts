@@ -1,5 +1,5 @@
-import { placeOf } from '../legAt.ts';
 import type { Retiming } from '../retiming.ts';
+import { placeOf } from '../somePairs.ts';
 
 /**
  * How much longer is the way of a crew if it comes by a site between two stops (null: from its store, and home)? By the ways as they are on a day [h];

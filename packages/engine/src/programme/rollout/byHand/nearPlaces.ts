@@ -41,6 +41,14 @@ export function* nearPlaces(ready: Retiming, before: TimedPlan, job: number, wan
   }
 }
 
+/** New trips at the end of what each crew does, those nearest to the wanted place first. */
+export function endPlaces(ready: Retiming, before: TimedPlan, wanted: SitePlace): readonly SitePlace[] {
+  const leftOn = dayOf(ready, before, wanted);
+  const apart = (place: SitePlace) => Math.abs(dayOf(ready, before, place) - leftOn);
+  const places = before.plan.trips.map((own, crew) => ({ crew, newTripAt: own.length }));
+  return places.sort((a, b) => apart(a) - apart(b) || a.crew - b.crew);
+}
+
 /** The day on which a trip leaves; of a new trip the one before whose it goes, or the day the last is back. */
 function dayOf({ problem }: Retiming, { outcome }: TimedPlan, place: SitePlace): number {
   const own = outcome.trips[place.crew] ?? [];

@@ -1,5 +1,5 @@
-import { placeOf } from '../legAt.ts';
 import type { LegLimit, LegTable, RolloutProblem, Travel } from '../problem.ts';
+import { placeOf } from '../somePairs.ts';
 import { ended, Once, type PackedLegs, type PackedLimit, type PackedTable, type PackedTravel } from './packedForm.ts';
 import type { TravelPair } from './pairs.ts';
 

@@ -1,9 +1,9 @@
 import { crewsTogether, setDrawn } from '../crewsTogether.ts';
 import { crewTripsOf } from '../crewTrips.ts';
-import { placeOf } from '../legAt.ts';
 import { retiming } from '../makeReady.ts';
 import type { Crew, RolloutPlan, RolloutProblem } from '../problem.ts';
 import type { Retiming } from '../retiming.ts';
+import { placeOf } from '../somePairs.ts';
 
 /** A leg by its nodes and by who travels. */
 export interface TravelPair {

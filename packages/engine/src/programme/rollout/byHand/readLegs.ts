@@ -15,7 +15,7 @@ export function readLegs({ travels }: PackedLegs): readonly Travel[] {
  *
  * @param problem - the rollout, with legs of some pairs [h]
  * @param more - legs of the same rollout, as JSON carried them [h]
- * @returns the rollout with all of them; null where they are of another rollout (then it is to be read anew)
+ * @returns the rollout with all of them; null where they are of another rollout (then it is to be read anew) [h]
  * @law with the legs of a plan and those of a site, any place for the site is timed as by all legs
  * @definition ours: docs/methods/rollout.md, By hand
  */

@@ -9,25 +9,24 @@ import type { Retiming } from '../retiming.ts';
 export interface Retimed {
   /** 1 for crews that were timed anew: their times stand in the problem made ready. */
   readonly isNew: Uint8Array;
-  readonly tripsOf: readonly CrewTrips[];
   /** What is broken in the trips of all crews; sites in no trip are not among it. */
   readonly broken: readonly Broken[];
 }
 
-/** Times the crews whose trips differ and those that share stock, hauls or carriers with them; of the others what came of the plan before holds. */
+/** `flat`: the trips of the plan before, or of the changed one. Times the crews whose trips differ and those that share stock, hauls or carriers with them; of the others what came of the plan before holds. */
 export function retimed(ready: Retiming, before: TimedPlan, flat: readonly CrewTrips[], plan: RolloutPlan): Retimed {
   const { crews } = ready.problem;
-  const isTouched = (crew: number) => !isSame(before.plan.trips[crew] ?? [], plan.trips[crew] ?? []);
-  const groups = new Set([...crews.keys()].filter(isTouched).map((crew) => ready.groupOf[crew]!));
+  const isTouched = crews.map((_, crew) => !isSame(before.plan.trips[crew] ?? [], plan.trips[crew] ?? []));
+  const groups = new Set([...crews.keys()].filter((crew) => isTouched[crew]).map((crew) => ready.groupOf[crew]!));
   const isNew = Uint8Array.from(crews, (_, crew) => (groups.has(ready.groupOf[crew]!) ? 1 : 0));
-  const tripsOf = crews.map((_, crew) => (isNew[crew] === 1 ? crewTripsOf(plan.trips[crew] ?? []) : flat[crew]!));
+  const tripsOf = crews.map((_, crew) => (isTouched[crew] ? crewTripsOf(plan.trips[crew] ?? []) : flat[crew]!));
   crewsTogether(
     ready,
     [...crews.keys()].filter((crew) => isNew[crew] === 1),
     tripsOf,
   );
   const kept = before.outcome.broken.filter((one) => 'crew' in one && isNew[one.crew] === 0);
-  return { isNew, tripsOf, broken: [...kept, ...brokenFound(ready)] };
+  return { isNew, broken: [...kept, ...brokenFound(ready)] };
 }
 
 /** The trips of a plan, flat, crew by crew. */

@@ -97,6 +97,7 @@ export function riverLoss_h(river_h: number, riverHours: number, hours: number):
  * @definition
  */
 export function crewNumbers(problem: RolloutProblem): CrewNumbers {
+  if (problem.travels.some(({ pairs }) => pairs !== undefined)) throw new RangeError('crewNumbers: some legs only');
   const { horizon_days: horizon } = problem;
   const places = problem.placeIds.length;
   const jobs = problem.jobs.length;

@@ -1,15 +1,10 @@
-import type { ReadyCrew, Retiming } from './retiming.ts';
+import type { Retiming } from './retiming.ts';
 
-/**
- * Where the leg from one node to another stands in the legs of a crew. One of which nothing is known is noted, and stands at the end,
- * where no leg can be gone.
- */
-export function legAt(ready: Retiming, { pairs, crew }: ReadyCrew, from: number, to: number): number {
-  const key = from * ready.nodes + to;
-  if (pairs === null) return key;
+/** Where a leg stands among legs of some pairs. One of which nothing is known is noted, and stands at the end, where no leg can be gone. */
+export function placeAmong({ nodes, unknown }: Retiming, travel: number, pairs: Float64Array, key: number): number {
   const place = placeOf(pairs, key);
   if (place >= 0) return place;
-  ready.unknown.push(crew.travel, from, to);
+  unknown.push(travel, Math.floor(key / nodes), key % nodes);
   return pairs.length;
 }
 

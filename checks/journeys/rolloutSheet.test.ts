@@ -1,0 +1,98 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { axeFindings } from './axeFindings.ts';
+import { designedDemo } from './demo.ts';
+import { settled } from './everyPage.ts';
+import { journey } from './journey.ts';
+import { paperPages } from './pdfText.ts';
+
+/** Opens the section, and waits until the trips of its plan stand there. */
+async function openRollout(page: Page, trips: string): Promise<void> {
+  const { programmeId } = await designedDemo(page);
+  await page.goto(new URL(`/p/${programmeId}/rollout`, page.url()).href);
+  await page.locator(trips).first().waitFor();
+  await settled(page);
+}
+
+const overflow_px = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.getAttribute('data-trip') ?? null);
+
+journey(
+  'the bands: one stop of Tab, arrows from trip to trip, Enter opens one, Escape leads back',
+  async ({ page }) => {
+    await openRollout(page, '.trip-cell button');
+    expect(await page.locator('.trip-cell button[tabindex="0"]').count()).toBe(1);
+    await page.locator('.trip-cell button[tabindex="0"]').focus();
+    const first = await focused(page);
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    const second = await focused(page);
+    expect(second).not.toBeNull();
+    await page.keyboard.press('ArrowDown');
+    const third = await focused(page);
+    expect(third).not.toBeNull();
+    expect(new Set([first, second, third]).size).toBeGreaterThan(1);
+    expect(third).not.toBe(second);
+    expect(await page.locator('.trip-cell button[tabindex="0"]').count()).toBe(1);
+    expect(await axeFindings(page, 'all')).toEqual([]);
+    await page.keyboard.press('Enter');
+    const opened = page.getByRole('dialog');
+    await opened.getByRole('columnheader', { name: 'drinks from' }).waitFor();
+    expect(await opened.getByRole('row').count()).toBeGreaterThan(1);
+    const manifest = await opened.getByRole('link', { name: 'manifest' }).getAttribute('href');
+    expect(manifest).toContain(`/rollout/trips/${third}`);
+    expect(await axeFindings(page, 'all')).toEqual([]);
+    await page.keyboard.press('Escape');
+    await opened.waitFor({ state: 'detached' });
+    expect(await focused(page)).toBe(third);
+  },
+);
+
+journey('the weeks scroll in their frame and never the page; all of them fit into it', async ({ page }) => {
+  await openRollout(page, '.trip-cell button');
+  const frame = page.locator('.bands-frame');
+  const wider_px = () => frame.evaluate((at) => at.scrollWidth - at.clientWidth);
+  await page.getByLabel('13 weeks', { exact: true }).check();
+  await expect.poll(wider_px).toBeGreaterThan(100);
+  expect(await overflow_px(page)).toBe(0);
+  await page.getByLabel('all', { exact: true }).check();
+  await expect.poll(wider_px).toBeLessThanOrEqual(1);
+  const hulls = await page.locator('.hull').count();
+  await page.getByText('All trips in words, crew by crew').click();
+  // As many trips in words as hulls: nothing is told by the drawing alone.
+  await expect.poll(() => page.locator('.crew-list li > details.trip').count()).toBe(hulls);
+});
+
+journey('on a phone a list by crew, and nothing to scroll sideways', async ({ open }) => {
+  const { page } = await open({ width: 320, isPhone: true });
+  await openRollout(page, '.crew-list details.trip');
+  expect(await page.locator('.hull').count()).toBe(0);
+  await page.locator('.crew-list details.trip summary').first().click();
+  await page.getByRole('columnheader', { name: 'drinks from' }).first().waitFor();
+  expect(await overflow_px(page)).toBe(0);
+  expect(await axeFindings(page, 'all')).toEqual([]);
+});
+
+journey('on paper the bands lie on A4 on its side, with every crew', async ({ page }) => {
+  await openRollout(page, '.trip-cell button');
+  const crews = await page.locator('.crew-name').allTextContents();
+  const pages = paperPages(await page.pdf({ preferCSSPageSize: true }));
+  // ISO 216: A4 is 210 mm by 297 mm, 595 by 842 points.
+  const sizes = pages.map(({ width_pt, height_pt }) => `${Math.round(width_pt)} ${Math.round(height_pt)}`);
+  expect(new Set(sizes)).toEqual(new Set(['842 595']));
+  const text = pages.map((one) => one.text.replaceAll(/\s/g, '')).join('');
+  expect(crews.filter((name) => !text.includes(name.replaceAll(/\s/g, '')))).toEqual([]);
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+  const printed = page.locator('.bands-on-paper').first();
+  expect(await printed.locator('.crew-name').allTextContents()).toEqual(crews);
+  // Between edges of 12 mm of the paper and of 32 px of the page, at 96 px to the inch.
+  const drawn_px = await printed.evaluate((at) => {
+    const left = at.getBoundingClientRect().left;
+    return Math.max(...[...at.querySelectorAll('svg')].map((svg) => svg.getBoundingClientRect().right - left));
+  });
+  expect(drawn_px).toBeLessThanOrEqual(((297 - 2 * 12) * 96) / 25.4 - 2 * 32);
+  expect(drawn_px).toBeGreaterThan(900);
+});

@@ -1,0 +1,48 @@
+import type { SheetCandidate } from '@eavewell/tables';
+import type { AppLanguage, AppMessageKey } from '@eavewell/words/app';
+import type { Why } from './choosingAsked.ts';
+import type { CandidateTally } from './chosenCandidates.ts';
+
+type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+
+/** So many sites of a reason, as a filter and in the sentence have it. */
+export const countKey = (why: Why): AppMessageKey => `rolloutChoosing.count_${why}`;
+
+/**
+ * The sentence over the list: how many are planned with how many people, and how many are not, by their reasons.
+ *
+ * @param isKept - is it a plan that is kept? Else these are the sites that can be planned
+ */
+export function tallySentence(
+  { planned, left, byWhy }: CandidateTally,
+  isKept: boolean,
+  { say, numbers }: Words,
+): string {
+  const first = say(isKept ? 'rolloutChoosing.planned' : 'rolloutChoosing.can_be', {
+    count: planned.sites_count,
+    people: numbers.people(planned.people),
+  });
+  if (left.sites_count === 0) return `${first} ${say('rolloutChoosing.none_left')}`;
+  const reasons = [...byWhy]
+    .filter(([why]) => why !== 'planned')
+    .map(([why, { sites_count }]) => say(countKey(why), { count: sites_count }));
+  const values = { count: left.sites_count, people: numbers.people(left.people), reasons: reasons.join(', ') };
+  return `${first} ${say('rolloutChoosing.left', values)}`;
+}
+
+/** What is agreed with a village, as one line: agreed on, ready from, to be finished by, why it comes first. */
+export function agreedLine(candidate: SheetCandidate, { say, numbers }: Words): string {
+  const { agreedOn, readyFrom, finishBy, priority_factor, priorityReason } = candidate;
+  const dated = (key: AppMessageKey, day: string | null) =>
+    day === null ? [] : [say(key, { day: numbers.date(day) })];
+  const counts =
+    priority_factor === 1 ? [] : [say('rolloutChoosing.priority', { times: numbers.given(priority_factor, '') })];
+  return [
+    agreedOn === null
+      ? say('rolloutChoosing.not_agreed')
+      : say('rolloutChoosing.agreed', { day: numbers.date(agreedOn) }),
+    ...dated('rolloutChoosing.ready', readyFrom),
+    ...dated('rolloutChoosing.finish', finishBy),
+    ...counts.map((said) => (priorityReason === null ? said : `${said}: ${priorityReason}`)),
+  ].join('; ');
+}

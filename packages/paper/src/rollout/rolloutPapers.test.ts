@@ -1,0 +1,182 @@
+import { type Language, loadPaperLanguage, paperChoices } from '@eavewell/words';
+import { describe, expect, it } from 'vitest';
+import { contentsOf, textsOf } from '../reading/readBack.testing.ts';
+import type { TripOnPaper } from './given.ts';
+import { itineraryPaper } from './itinerary.ts';
+import type { RolloutPaper } from './laid.ts';
+import { options, part, roadTrip, trip } from './madeUpTrip.testing.ts';
+import { manifestPaper } from './manifest.ts';
+import { noticesPaper } from './notices.ts';
+
+const ofBoats = ['lifeVests', 'localSkipperDecides', 'freeboardMark', 'nobodyOnLoad', 'weather', 'noDark'] as const;
+
+function pagesOf(paper: RolloutPaper): readonly string[] {
+  if (paper.kind !== 'made') throw new Error(paper.said.join(' '));
+  const pages = textsOf(paper.bytes).map((page) => squeezed(page.join('')));
+  expect(pages).toHaveLength(paper.pages_count);
+  return pages;
+}
+/** Where lines break and spans end there may be a space or none. */
+const squeezed = (text: string) => text.replace(/\s/g, '');
+
+const crew = { programme: trip.programme, plan: trip.plan, crew: trip.crew };
+const english = await loadPaperLanguage('en');
+
+/** So much is aboard that the list runs over several pages. */
+const large: TripOnPaper = {
+  ...trip,
+  aboard: trip.trip.stops.flatMap(({ siteId }) =>
+    Array.from({ length: 40 }, (_, nth) => part(siteId, `part ${nth} of ${siteId}`, 2, 3, 1)),
+  ),
+};
+/** Of the second leg no way is known: it may go by boat. */
+const unknownWay: TripOnPaper = {
+  ...roadTrip,
+  legs: [...roadTrip.legs.slice(0, 1), { ...roadTrip.legs[1]!, stretches: [] }],
+};
+
+describe.each(paperChoices.map(({ code }) => code))('papers of a trip in %s', (code) => {
+  const lacked = new Set<string>();
+  const language = loadPaperLanguage(code, (key) => lacked.add(key));
+  const has = (pages: readonly string[], said: readonly string[]) =>
+    pages.map((page) => said.filter((one) => !page.includes(squeezed(one))));
+  const nothing = (pages: readonly string[]) => pages.map(() => []);
+
+  it('no page of a boat lacks a caution of boats: manifest, stowing, itinerary', async () => {
+    const { say } = await language;
+    const said = ofBoats.map((name) => say(`loads.caution.${name}`));
+    for (const given of [trip, large, unknownWay]) {
+      const pages = pagesOf(manifestPaper(given, await language, options));
+      expect(has(pages, said)).toEqual(nothing(pages));
+      const days = pagesOf(itineraryPaper({ ...crew, trips: [given, roadTrip] }, await language, options));
+      expect(has(days, said)).toEqual(nothing(days));
+    }
+    expect(pagesOf(manifestPaper(large, await language, options)).length).toBeGreaterThan(4);
+  });
+
+  it('no notice lacks those of the work, of drinking, and of boats where the crew comes by river', async () => {
+    const { say } = await language;
+    const said = [say('rolloutPapers.village_work'), say('pack.caution_drink')];
+    const pages = pagesOf(noticesPaper([trip], await language, options));
+    expect(pages).toHaveLength(3);
+    expect(has(pages, [...said, say('rolloutPapers.village_boat'), say('rolloutPapers.river_low')])).toEqual([
+      ...[[], [], []],
+    ]);
+    const road = pagesOf(noticesPaper([roadTrip], await language, options));
+    expect(has(road, [...said, say('rolloutPapers.way_shut')])).toEqual([[], [], []]);
+    expect(road.join('')).not.toContain(squeezed(say('rolloutPapers.village_boat')));
+  });
+
+  it('a trip by road has the cautions of every load, and neither a boat nor its cautions', async () => {
+    const { say } = await language;
+    const pages = pagesOf(manifestPaper(roadTrip, await language, options));
+    const said = (['lashed', 'dangerApart', 'lifting'] as const).map((name) => say(`loads.caution.${name}`));
+    expect(has(pages, said)).toEqual(nothing(pages));
+    const all = pages.join('');
+    for (const one of [say('loads.caution.lifeVests'), say('rolloutPapers.sign_freeboard'), '9.6'])
+      expect(all, one).not.toContain(squeezed(one));
+  });
+
+  it('is said without a word of another language, and every letter has a face', async () => {
+    await language;
+    lacked.clear();
+    const bare: TripOnPaper = { ...trip, aboard: [], carriers: [], fuel_kg: null, crew_kg: null };
+    for (const given of [trip, bare]) {
+      expect(manifestPaper(given, await language, options).kind).toBe('made');
+      expect(itineraryPaper({ ...crew, trips: [given] }, await language, options).kind).toBe('made');
+      expect(noticesPaper([given], await language, options).kind).toBe('made');
+    }
+    expect(itineraryPaper({ ...crew, trips: [] }, await language, options).kind).toBe('made');
+    expect([...lacked]).toEqual([]);
+  });
+});
+
+describe('the manifest of a boat', () => {
+  const said = (given: TripOnPaper, language: Language = english) => pagesOf(manifestPaper(given, language, options));
+
+  it('has the parts by stop, the last first, with what each weighs and how many lift it', () => {
+    const all = said(trip).join('');
+    const at = ['Stop 3: Vennaro', 'Stop 2: Ruvela', 'Stop 1: Pellanta'].map((one) => all.indexOf(squeezed(one)));
+    expect(at).toEqual(at.toSorted((a, b) => a - b));
+    expect(at[0]).toBeGreaterThan(0);
+    // Four shells of 58 kg; two people lift one.
+    expect(all).toContain(squeezed('tank 12,000 L in four shells 4 58 kg 232 kg 2.6 m 2'));
+    expect(all).toContain(squeezed('chlorine, drum (chlorine: never with fuel)'));
+    expect(all).toContain(squeezed('Chlorine and fuel are both on this list'));
+  });
+
+  it('sums parts and fuel against the limit, by hand', () => {
+    // A stop's usual parts: 46 + 2 × 9.5 + 18 + 2 × 4.1 + 5 × 6.2 = 122.2 kg, three times; cement 100; tank 232, pipe 11.5, chlorine 12; fuel 82.
+    const sum_kg = 3 * 122.2 + 100 + 232 + 11.5 + 12 + 82;
+    expect(sum_kg).toBeCloseTo(804.1, 9);
+    const all = said(trip).join('');
+    expect(all).toContain(squeezed('804 kg parts and fuel; limit 1,600 kg, 795 kg to spare'));
+    const heavy = said({ ...trip, fuel_kg: 1000 }).join('');
+    // 722.1 + 1000 − 1600 = 122.1.
+    expect(heavy).toContain(squeezed('limit 1,600 kg: 122 kg TOO MUCH'));
+  });
+
+  it('tells a freeboard only of figures somebody gave; else it is to be measured and the boat is not to scale', () => {
+    // 55 cm with its crew, 35 cm at 1,600 kg: 55 − 20 × 804.1 ÷ 1600 = 44.9 cm, never rounded up.
+    const known = said(trip)[0]!;
+    for (const one of ['44 cm', 'mark: 25 cm left', '9.6 m']) expect(known, one).toContain(squeezed(one));
+    const carriers = trip.carriers.map((one) => ({ ...one, freeboard_m: null, length_m: null }));
+    const unknown = said({ ...trip, carriers })[0]!;
+    for (const one of ['not to scale; measure the freeboard by hand', 'freeboard when loaded: not known'])
+      expect(unknown, one).toContain(squeezed(one));
+    expect(unknown).not.toContain('44cm');
+    const unweighed = said({ ...trip, aboard: [...trip.aboard, part('S1', 'crate', 1, null, null)] }).join('');
+    expect(unweighed).not.toContain('44cm');
+    for (const one of ['Lines without a mass: 1', 'at least 804 kg']) expect(unweighed, one).toContain(squeezed(one));
+  });
+
+  it('is the same file for the same trip and hour, and names a letter that no face has', () => {
+    const bytes = (given: TripOnPaper) => {
+      const made = manifestPaper(given, english, options);
+      return made.kind === 'made' ? Buffer.from(made.bytes) : null;
+    };
+    expect(Buffer.compare(bytes(trip)!, bytes(trip)!)).toBe(0);
+    const odd = manifestPaper({ ...trip, plan: 'after 雨' }, english, options);
+    expect(odd).toMatchObject({ kind: 'lettersMissing', letters: [{ letter: '雨' }] });
+  });
+
+  it('from right to left the boat is drawn as it is from left to right', async () => {
+    const arabic = manifestPaper(trip, await loadPaperLanguage('ar'), options);
+    const plain = manifestPaper(trip, english, options);
+    if (arabic.kind !== 'made' || plain.kind !== 'made') throw new Error('not made');
+    // The hull, as its path is written: the same on both.
+    const hull = (bytes: Uint8Array) => /\n14 84 m\n[^\n]+ [cv]\n/.exec(contentsOf(bytes)[0]!)?.[0];
+    expect(hull(plain.bytes)).toBeDefined();
+    expect(hull(arabic.bytes)).toBe(hull(plain.bytes));
+  });
+});
+
+describe('an itinerary and a notice', () => {
+  it('tell each day once, where the load grows less, and where the night is', () => {
+    const all = pagesOf(itineraryPaper({ ...crew, trips: [trip] }, english, options)).join('');
+    for (const one of [
+      'Load at Tavilo Foot: 731 kg',
+      'by road to Tavilo landing, 2.5 hours; on the river to Pellanta, 7.2 hours',
+      'Night at Tavilo landing',
+      // What is left for the two other stops: 2 × 122.2 + 100.
+      'Aboard after that: 344 kg',
+      'Back at Tavilo Foot',
+    ])
+      expect(all, one).toContain(squeezed(one));
+    expect(all.split(squeezed('Work at'))).toHaveLength(4);
+  });
+
+  it('the week is told by its Monday, with how sure the day of water is', () => {
+    const [first] = pagesOf(noticesPaper([trip], english, options));
+    // 11 June 2026 is a Thursday.
+    for (const one of [
+      'The crew comes in the week of 8 June 2026',
+      'As likely as not by 16 June 2026; nine times in ten by 20 July 2026',
+      'S3',
+    ])
+      expect(first, one).toContain(squeezed(one));
+    const stops = trip.trip.stops.map((stop) => ({ ...stop, futures: null }));
+    const unsure = pagesOf(noticesPaper([{ ...trip, trip: { ...trip.trip, stops } }], english, options)).join('');
+    expect(unsure).toContain(squeezed('How sure that is was not reckoned'));
+  });
+});
