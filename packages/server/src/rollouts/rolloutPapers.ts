@@ -66,7 +66,7 @@ export class RolloutPapers {
 
   private async sheet(programme: OpenProgramme, wanted: PaperWanted): Promise<RolloutSheet | null> {
     const text = await this.rollouts.sheet(programme, wanted);
-    return JSON.parse(text) as RolloutSheet;
+    return text === null ? null : (JSON.parse(text) as RolloutSheet);
   }
 
   /** Trips one after the other; null where one is there no more. */
