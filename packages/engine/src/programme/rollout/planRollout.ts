@@ -1,4 +1,4 @@
-import { isWanted, leastThere } from './carriersAway.ts';
+import { freeAfterAbsences, isWanted, leastThere } from './carriersAway.ts';
 import { fewBlinks_fraction, fewJobs_count } from './constants.ts';
 import { evaluatePlan } from './evaluatePlan.ts';
 import { retiming } from './makeReady.ts';
@@ -43,7 +43,7 @@ export function planRollout(problem: RolloutProblem, asked: PlanAsked): FoundPla
   const { budget, seed, start = null } = asked;
   const draws = new Draws(seed);
   const timing = retiming(problem);
-  const state = stateFor(timing, draws);
+  const state = stateFor(timedForSearch(timing), draws);
   if (start !== null) state.load(problem.crews.map((_, crew) => (start.trips[crew] ?? []).map(asSearched)));
   const rounds = problem.jobs.length <= fewJobs_count ? 3 : 1;
   let tries_count = 0;
@@ -51,6 +51,14 @@ export function planRollout(problem: RolloutProblem, asked: PlanAsked): FoundPla
     tries_count += slackInduction(state, crewRules, partOf(budget, round, rounds), draws).tries_count;
   const plan = { trips: state.trips().map((trips) => trips.map(asPlanned)) };
   return { plan, outcome: evaluatePlan(timing, plan), tries_count };
+}
+
+/** Absences that only put off a crew's first trip need not be timed with all other crews, where nothing else is shared: who asks first is no matter then. */
+export function timedForSearch(timing: Retiming): Retiming {
+  const searched = freeAfterAbsences(timing.problem);
+  if (searched === timing.problem) return timing;
+  const alone = retiming(searched);
+  return isShared(alone) ? timing : alone;
 }
 
 /** Jobs are numbered from 1 in the search. */
