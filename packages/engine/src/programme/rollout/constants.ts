@@ -12,3 +12,6 @@ export const fewJobs_count = 12;
 
 /** Of few jobs places are passed over with this chance. Ours: the cheapest first is seldom the best together. */
 export const fewBlinks_fraction = 0.15;
+
+/** A day over the time a site was promised for counts as so many days of waiting [ratio]. Ours: docs/decisions/0336. */
+export const lateFactor = 10;

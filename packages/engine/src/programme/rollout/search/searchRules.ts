@@ -121,6 +121,13 @@ export const crewRules: SearchRules = {
 };
 
 /**
+ * The same once waiting is found, for cost: from a good plan on, so that hardly anything is melted again.
+ *
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); temperatures are ours
+ */
+export const costRules: SearchRules = { ...crewRules, firstTemperature_ratio: 0.03 };
+
+/**
  * One long trip a crew, waiting counted: strings lie several to a trip, and stops change their places within it.
  *
  * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); moves and temperatures are ours
