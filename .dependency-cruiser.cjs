@@ -74,7 +74,7 @@ module.exports = {
         path: engine,
         pathNot: [
           room,
-          `${engine}(?:site|siteRain|siteService|siteStations|siteStorm|siteWater|siteWear|plan|programmeKit|programmeRollout[A-Za-z]*|index)(?:\\.test)?\\.ts$`,
+          `${engine}(?:site|siteRain|siteService|siteStations|siteStorm|siteWater|siteWear|plan|programmeKit|programmeRollout[A-Za-z]*|index)(?:\\.test|\\.testing)?\\.ts$`,
           `${engine}remedies/`,
         ],
       },

@@ -131,7 +131,16 @@ function listLines(codes, part) {
 function listText(half) {
   const what = half === 'app' ? 'the sections of the app' : 'the sections the app does not need';
   const comment = `/** The languages there are: what each calls itself, which way it runs, and ${what}. */`;
-  return `// Made by "npm run generate" from ${folder}.\n${comment}\nexport const ${half}Languages = {\n${listLines(languageCodes, half)}} as const;\n`;
+  return `// Made by "npm run generate" from ${folder}.\n${comment}\nexport const ${half}Languages = {\n${listLines(languageCodes, half)}} as const;\n${half === 'app' ? paperNamesText() : ''}`;
+}
+
+/** What the languages for what is printed call themselves, for a page that offers them. */
+function paperNamesText() {
+  const names = [...languageCodes, ...paperCodes].map((code) => {
+    const { name, direction } = read(code).head;
+    return `  { code: ${JSON.stringify(code)}, name: ${JSON.stringify(name)}, direction: ${JSON.stringify(direction)} },\n`;
+  });
+  return `\n/** The languages that what is printed is said in. */\nexport const paperNames = [\n${names.join('')}] as const;\n`;
 }
 
 /** Every module made of the files of languages, with its text. @returns {readonly { file: string, text: () => string }[]} */

@@ -15,7 +15,7 @@ import {
   reasons,
   siteFacts,
   sites,
-  today,
+  thisDay,
   wanted,
   way,
   work,
@@ -55,7 +55,7 @@ describe('readyRollout', () => {
 
   it('says of every site that is not planned why', () => {
     const all = [
-      wanted('done', { site: siteFacts('done', { handOverDay: today }) }),
+      wanted('done', { site: siteFacts('done', { handOverDay: thisDay }) }),
       wanted('short', { verdict: 'short' }),
       wanted('unsure', { verdict: 'unknown' }),
       wanted('empty', { people_count: null }),
@@ -66,7 +66,7 @@ describe('readyRollout', () => {
       wanted('V1', { verdict: 'tight' }),
       wanted('V2', { lines: [line('tank', 6)] }),
     ];
-    const dated = { agreedOn: today };
+    const dated = { agreedOn: thisDay };
     const rollout = {
       work: [
         ...['done', 'short', 'unsure', 'empty', 'bare', 'V1', 'V2'].map((id) => work(id, dated)),
@@ -221,14 +221,14 @@ describe('readyRollout', () => {
   it('tells of a plan that begins before today, and of none that begins today', () => {
     const begun = (from: number) =>
       codes(readyRollout(programme(), sites('V1'), { ...asked, firstDay: from }).problems);
-    expect(begun(today - 1)).toContain('rollout.begins_in_past');
-    expect(begun(today)).not.toContain('rollout.begins_in_past');
+    expect(begun(thisDay - 1)).toContain('rollout.begins_in_past');
+    expect(begun(thisDay)).not.toContain('rollout.begins_in_past');
   });
 
   it('works in the months and from the day on that a site states', () => {
     const rollout = {
       work: [
-        work('V1', { readyFrom: firstDay + 10, finishBy: firstDay + 20, agreedOn: today, priority_factor: 2 }),
+        work('V1', { readyFrom: firstDay + 10, finishBy: firstDay + 20, agreedOn: thisDay, priority_factor: 2 }),
         work('V2', { workMonths: [2, 12], agreedOn: firstDay + 30 }),
       ],
     };

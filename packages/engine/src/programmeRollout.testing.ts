@@ -20,7 +20,7 @@ import {
 import type { KitLine } from './programme/kit/index.ts';
 import type { ReadyRollout, RolloutSite } from './programmeRolloutFacts.ts';
 
-export const today = readIsoDay('2026-11-26')!;
+export const thisDay = readIsoDay('2026-11-26')!;
 export const firstDay = readIsoDay('2027-01-04')!; // a Monday
 
 export const place = (placeId: string, rest: Partial<PlaceFacts> = {}): PlaceFacts => ({
@@ -108,7 +108,7 @@ export function programme(
   };
 }
 
-export const asked = { today };
+export const asked = { today: thisDay };
 export const sites = (...ids: readonly string[]) => ids.map((id) => wanted(id));
 export const codes = (problems: readonly { readonly code: string }[]) => [...new Set(problems.map(({ code }) => code))];
 export const reasons = (ready: ReadyRollout) => ready.leftOut.map(({ siteId, reason }) => [siteId, reason]);

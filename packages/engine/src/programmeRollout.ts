@@ -25,7 +25,7 @@ import type { PlanDays } from './programmeRolloutDays.ts';
 import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
 import { type HaulMarket, haulLegs, haulOf, placeStop } from './programmeRolloutHauls.ts';
 import { type DraftJob, jobsOf } from './programmeRolloutJobs.ts';
-import { pastTrips, planOf, takenByTrips } from './programmeRolloutPast.ts';
+import { happenedBy, planOf, takenByTrips } from './programmeRolloutPast.ts';
 import { ofNodes, unreachable } from './programmeRolloutReach.ts';
 import { filledStores, stockOf } from './programmeRolloutStock.ts';
 import { designSite } from './site.ts';
@@ -105,11 +105,11 @@ export function* rolloutSites(
 // long: one step after the other, each a line or two
 export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[], asked: RolloutAsked): ReadyRollout {
   const { settings, rollout } = facts;
-  const inForce = planOf(facts, asked.planId);
-  const past = pastTrips(facts, inForce, asked.today);
-  const begins = asked.firstDay ?? inForce?.from ?? settings.rolloutStart ?? asked.today;
+  const kept = planOf(facts, asked.planId);
+  const past = happenedBy(facts, kept, asked.today);
+  const begins = asked.firstDay ?? kept?.from ?? settings.rolloutStart ?? asked.today;
   const plan: PlanDays = {
-    firstDay: inForce === undefined ? begins : Math.max(begins, asked.today),
+    firstDay: kept === undefined ? begins : Math.max(begins, asked.today),
     horizon_days: Math.max(1, Math.floor(asked.horizon_days ?? settings.rolloutHorizon_days)),
   };
   const siteAreas = [...new Set(rollout.work.flatMap(({ weatherArea }) => weatherArea ?? []))];
@@ -149,11 +149,11 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const storeNodes_positions = stores.map((store) => placeIds.indexOf(store));
   const reach = { crews: readied, storeNodes_positions, travels: legs.travels };
   const against = found.jobs.map((job, at) => unreachable(job, placeIds.length + at, reach));
-  const kept = against.flatMap((left, at) => (left === null ? [at] : []));
-  const nodes = [...placeIds.map((_, at) => at), ...kept.map((at) => placeIds.length + at)];
-  const jobs = kept.map((at) => found.jobs[at]!);
+  const reached = against.flatMap((left, at) => (left === null ? [at] : []));
+  const nodes = [...placeIds.map((_, at) => at), ...reached.map((at) => placeIds.length + at)];
+  const jobs = reached.map((at) => found.jobs[at]!);
   const { goods, stores: filled } = storesWith(jobs, draft, problems, { sites, today: asked.today });
-  const isWhole = kept.length === found.jobs.length;
+  const isWhole = reached.length === found.jobs.length;
   const problem: RolloutProblem = {
     ...{ ...plan, placeIds, areaIds: ways.areaIds, periods: legs.periods, goods, stores: filled, crews: readied },
     jobs: jobs.map((job) => withNeeds(job, goods)),
@@ -185,10 +185,19 @@ export function rolloutWay(
   ready: ReadyRollout,
   leg: { readonly crew: number; readonly from: number; readonly to: number; readonly period: number },
 ): ExplainedWay | NoWay {
-  const party = ready.parties[ready.problem.crews[leg.crew]!.travel]!;
+  const { travel } = ready.problem.crews[leg.crew]!;
   const [from, to] = [ready.stops[leg.from]!, ready.stops[leg.to]!];
-  return explainedWay(ready.ways, { from, to, party, state: ready.states[leg.period]! });
+  const state = ready.states[leg.period]!;
+  const known = waysFound.get(ready) ?? new Map<string, ExplainedWay | NoWay>();
+  waysFound.set(ready, known);
+  const key = `${travel} ${leg.from} ${leg.to} ${state.causes_positions.join()}`;
+  const way = known.get(key) ?? explainedWay(ready.ways, { from, to, party: ready.parties[travel]!, state });
+  known.set(key, way);
+  return way;
 }
+
+/** Ways that were asked for, each reckoned once: sheets and papers ask for the same ones again and again. */
+const waysFound = new WeakMap<ReadyRollout, Map<string, ExplainedWay | NoWay>>();
 
 /** Skills are bits of a whole number of 32. */
 const mostSkills_count = 31;

@@ -90,6 +90,19 @@ export function pastTrips(facts: ProgrammeFacts, plan: PlanFacts | undefined, to
     .sort((a, b) => a.leftOn - b.leftOn || byOrder(({ tripId }: PlanTripFacts) => tripId)(a.kept, b.kept));
 }
 
+/**
+ * What has happened, for who goes on from a plan: its own trips that left, and those of the plan in force, which are where crews and kits truly are.
+ */
+export function happenedBy(facts: ProgrammeFacts, plan: PlanFacts | undefined, today: DayIndex): readonly PastTrip[] {
+  const own = pastTrips(facts, plan, today);
+  const inForce = facts.rollout.plans.find(({ isInForce }) => isInForce);
+  if (plan === undefined || inForce === undefined || inForce.planId === plan.planId) return own;
+  // A plan made from the one in force has its trips too: each leaves once.
+  const known = new Set(own.map(({ crewId, leftOn }) => `${crewId} ${leftOn}`));
+  const others = pastTrips(facts, inForce, today).filter(({ crewId, leftOn }) => !known.has(`${crewId} ${leftOn}`));
+  return [...own, ...others];
+}
+
 /** What a crew's past trips leave it with. */
 export interface CrewPast {
   /** The first day it is free for the next trip, counted from the first day of the plan [day]. */

@@ -125,6 +125,22 @@ describe('planning from today', () => {
     expect(got.past[0]![0]).toMatchObject({ state: 'done', leftOn: firstDay });
   });
 
+  it('knows of the plan in force where its crews are, and which sites are being done, for a plan beside it too', () => {
+    const away = trip('T1', ['V1'], { leftOn: today - 2, back: today + 2 });
+    const beside = plan([trip('T1', ['V2']), { ...away, tripId: 'T9' }], { planId: 'Q', isInForce: false });
+    const only = plan([trip('T1', ['V2', 'V1'])], { planId: 'R', isInForce: false });
+    const facts = programme({ plans: [plan([away]), beside, only] });
+    for (const planId of ['Q', 'R']) {
+      const ready = readyRollout(facts, sites('V1', 'V2'), { today, planId });
+      expect(reasons(ready)).toEqual([['V1', 'underWay']]);
+      // The same trip in two plans is one.
+      expect(ready.problem.crews[0]).toMatchObject({ freeFrom: 4 });
+      const got = keptPlan(ready, facts, planId, today)!;
+      expect(got.dropped).toEqual(planId === 'Q' ? [] : [{ tripId: 'T1', siteId: 'V1', reason: 'underWay' }]);
+      expect(got.past.flat()).toHaveLength(planId === 'Q' ? 1 : 0);
+    }
+  });
+
   it('keeps the trips of a crew that is not planned with, and gives their sites no place', () => {
     const rollout = { crews: [crew('A', { base: 'nowhere' }), crew('B')] };
     const { ready, got } = kept([trip('T1', ['V1', 'V2'])], {}, rollout);

@@ -21,6 +21,7 @@ export { readWhole, type WholeRead } from './readWhole.ts';
 export type { SheetLaid, TablesAsRead } from './rowsAsRead.ts';
 export { type ShownColumn, type ShownRows, shownRows } from './shownRows.ts';
 export { tablesAsRead } from './tablesAsRead.ts';
+export { readWayLines, type WayLines } from './wayLines.ts';
 export { isWorkbook } from './workbook/isWorkbook.ts';
 export { plainWorkbook } from './workbook/plainWorkbook.ts';
 export { type WorkbookLimit, workbookLimits } from './workbook/workbookLimits.ts';

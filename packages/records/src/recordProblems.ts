@@ -55,6 +55,9 @@ export const recordProblems = {
   'request.called_off': 'blocker', // somebody called the job off
   'request.letters_missing': 'blocker', // letters: those that no face has
   'request.not_judged_yet': 'blocker', // state: running, failed or calledOff; done_fraction
+  'request.search_runs': 'blocker', // a search for a plan of the programme runs already
+  'request.nothing_to_plan': 'blocker', // no site, or no crew, that can be planned
+  'request.other_state': 'blocker', // the facts are not those it was asked of
   'request.our_fault': 'blocker',
   'server.port_taken': 'blocker', // value: the port
   // Exports the program keeps by itself, and starting from one. value: the export.

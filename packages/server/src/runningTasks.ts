@@ -6,9 +6,9 @@ import { type Job, Stopped, type Work } from '@eavewell/work';
 
 /** What a long job is about. */
 export interface TaskAbout {
-  readonly kind: 'import' | 'export' | 'design';
+  readonly kind: 'import' | 'export' | 'design' | 'rollout';
   readonly programmeId: string | null;
-  /** The file that is read or written; null for a design. */
+  /** The file that is read or written, or the plan that is searched for; null for a design. */
   readonly name: string | null;
   /** The import it belongs to. */
   readonly importId: string | null;
@@ -71,7 +71,7 @@ export class RunningTasks {
     name: string,
     input: unknown,
     onReport?: (done_fraction: number, piece: unknown) => void,
-  ): Job<T> {
+  ): Job<T> & { readonly taskId: string } {
     const taskId = randomBytes(8).toString('hex');
     this.tell({ ...about, taskId, begunAt: this.at(), done_fraction: 0, state: 'running' });
     const marked = this.mark(taskId);
@@ -109,7 +109,7 @@ export class RunningTasks {
         throw error;
       },
     );
-    return { result, cancel: job.cancel };
+    return { result, cancel: job.cancel, taskId };
   }
 
   /** Calls a job off, or puts away the word of one that was cut off; false where there is none of that id. */

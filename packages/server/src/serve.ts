@@ -14,8 +14,9 @@ import { Kits } from './kits/kits.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
-import { rolloutAsks } from './rollouts/rolloutAsks.ts';
+import { RolloutPapers } from './rollouts/rolloutPapers.ts';
 import { Rollouts } from './rollouts/rollouts.ts';
+import { Searches } from './rollouts/searches.ts';
 import { RunningTasks } from './runningTasks.ts';
 import { servedDemo } from './servedDemo.ts';
 
@@ -87,7 +88,7 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   const work = asked.work ?? threadWork(threadFile(), look_threads);
   // Designs have a thread of their own: one that takes minutes keeps no import waiting.
   const designWork = asked.work ?? threadWork(threadFile(), 1);
-  const keeping = asked.work ? keepingHere(rolloutAsks) : keepingThread(threadFile('rollouts/rolloutThread'));
+  const keeping = asked.work ? await asksHere() : keepingThread(threadFile('rollouts/rolloutThread'));
   const close = async () => {
     await keeping.close();
     await work.close();
@@ -126,6 +127,9 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   return { ok: true, value: { address, port, programmes: made.value.programmes, close: end }, problems };
 }
 
+/** Rollouts in this thread; what they are made with is loaded then alone. */
+const asksHere = async () => keepingHere((await import('./rollouts/rolloutAsks.ts')).rolloutAsks);
+
 /** The server over the programmes, not listening yet. */
 async function built(
   programmes: Programmes,
@@ -141,8 +145,11 @@ async function built(
   designs.onDone = (done) => asked.onDesign?.(done);
   const kits = new Kits(programmes, designs, work.others, version);
   const overviews = new Overviews();
-  const rollouts = new Rollouts(programmes, work.keeping);
-  const behind = { programmes, designs, kits, rollouts, overviews, reviews: new Reviews(programmes, tasks), tasks };
+  const searches = new Searches(tasks, computerClock.at);
+  const rollouts = new Rollouts(programmes, designs, work.others, work.keeping, searches);
+  const rolloutPapers = new RolloutPapers(rollouts, work.others);
+  const reviews = new Reviews(programmes, tasks);
+  const behind = { programmes, designs, kits, rollouts, rolloutPapers, overviews, reviews, tasks };
   return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };
 }
 

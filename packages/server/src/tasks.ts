@@ -16,4 +16,7 @@ export const tasks = {
   kitSum: later(async () => (await import('./kits/kitSumTask.ts')).kitSumTask),
   kitWorkbook: later(async () => (await import('./kits/kitWorkbookTask.ts')).kitWorkbookTask),
   pack: later(async () => (await import('./kits/packTask.ts')).packTask),
+  rolloutSearch: later(async () => (await import('./rollouts/rolloutSearchTask.ts')).rolloutSearchTask),
+  rolloutDraw: later(async () => (await import('./rollouts/rolloutDrawTask.ts')).rolloutDrawTask),
+  rolloutPaper: later(async () => (await import('./rollouts/rolloutPaperTask.ts')).rolloutPaperTask),
 } satisfies Tasks;

@@ -8,6 +8,7 @@ import type { AppMessageKey, LanguageHead, LanguageTexts, SayOf } from './messag
 import type { NumberWords } from './numberWords.ts';
 import { numberWordsOf } from './numberWordsOf.ts';
 
+export { paperNames } from './languages/app.ts';
 export { type LanguageChoice, languageChoices as appLanguages } from './messages/choices.ts';
 export { languageFor } from './messages/languageFor.ts';
 export type { ParsedNumber } from './messages/parseNumber.ts';

@@ -2586,6 +2586,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/rollout/crews/{crewId}/itinerary.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What one crew does, day by day, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query?: {
+                    language?: string;
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    crewId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/rollout/legs": {
         parameters: {
             query?: never;
@@ -2598,7 +2638,9 @@ export interface paths {
         /** More legs for the evaluator in the page. */
         post: {
             parameters: {
-                query?: never;
+                query?: {
+                    plan?: string;
+                };
                 header?: never;
                 path: {
                     programmeId: string;
@@ -2624,7 +2666,13 @@ export interface paths {
                         [name: string]: unknown;
                     };
                     content: {
-                        "application/json": unknown;
+                        "application/json": {
+                            /** @description As the evaluator of the page reads it. */
+                            legs: {
+                                [key: string]: unknown;
+                            };
+                            stamp: string;
+                        };
                     };
                 };
                 /** @description Default Response */
@@ -2638,6 +2686,46 @@ export interface paths {
                 };
             };
         };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/notices.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Notices to all villages a crew comes to in a month, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query: {
+                    language?: string;
+                    month: string;
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -2671,7 +2759,23 @@ export interface paths {
                         [name: string]: unknown;
                     };
                     content: {
-                        "application/json": unknown;
+                        "application/json": {
+                            /** @description As the evaluator of the page reads it. */
+                            numbers: {
+                                [key: string]: unknown;
+                            };
+                            /** @description Trips by crew, as the crews of the numbers; stops are places among its jobs. */
+                            plan: {
+                                trips: {
+                                    isLocked: boolean;
+                                    notBefore: number;
+                                    stops: number[];
+                                }[][];
+                            };
+                            planId: string | null;
+                            stamp: string;
+                            tripIds: string[][];
+                        };
                     };
                 };
                 /** @description Default Response */
@@ -2763,6 +2867,8 @@ export interface paths {
                         from: string | null;
                         /** @description The plan that is made anew in place, one step that can be taken back. Null: a plan beside the others. */
                         into: string | null;
+                        /** @description Trips of the plan to go on from that stay as they are, as if they were locked. Left out: none. */
+                        keepTrips?: string[];
                         /** @description What a new plan is called; null: by the day and hour. */
                         name: string | null;
                         /** @description Only the trips of these crews may change: the others are taken as locked. Null: all. */
@@ -3003,6 +3109,86 @@ export interface paths {
                     content: {
                         "application/json": components["schemas"]["problems"];
                     };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/trips/{tripId}/manifest.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The manifest of one trip, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query?: {
+                    language?: string;
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                    tripId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/trips/{tripId}/notices.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Notices to the villages of one trip, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query?: {
+                    language?: string;
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                    tripId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
                 };
             };
         };
@@ -9645,7 +9831,7 @@ export interface components {
             done_fraction: number;
             importId: string | null;
             /** @enum {string} */
-            kind: "import" | "export" | "design";
+            kind: "import" | "export" | "design" | "rollout";
             name: string | null;
             programmeId: string | null;
             /**
@@ -9660,7 +9846,7 @@ export interface components {
             done_fraction: number;
             importId: string | null;
             /** @enum {string} */
-            kind: "import" | "export" | "design";
+            kind: "import" | "export" | "design" | "rollout";
             name: string | null;
             programmeId: string | null;
             /**

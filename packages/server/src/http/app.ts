@@ -14,6 +14,7 @@ import {
 } from 'fastify-type-provider-zod';
 import { largestUpload_bytes, mostFiles } from '../imports/sentFiles.ts';
 import { MapFiles } from '../maps/mapFiles.ts';
+import type { RolloutTold } from '../rollouts/rolloutTold.ts';
 import { Listeners } from './events.ts';
 import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
 import { addMaps } from './mapRoutes.ts';
@@ -136,7 +137,7 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
 }
 
 /** Passes on what happens to the pages that listen. */
-function listen({ programmes, designs, tasks, onFault }: AppAsked, listeners: Listeners): void {
+function listen({ programmes, designs, rollouts, tasks, onFault }: AppAsked, listeners: Listeners): void {
   programmes.onChange = async (programmeId) => {
     const found = await programmes.programme(programmeId);
     if (found.ok) listeners.tell({ kind: 'changed', programmeId, version: found.value.version });
@@ -145,5 +146,8 @@ function listen({ programmes, designs, tasks, onFault }: AppAsked, listeners: Li
   designs.onProgress = (programmeId, version, done_fraction) =>
     listeners.tell({ kind: 'design', programmeId, version, done_fraction });
   designs.onFault = onFault;
+  const tellRollout = (told: RolloutTold) => listeners.tell({ kind: 'rollout', ...told });
+  [rollouts.onTold, rollouts.onFault] = [tellRollout, onFault];
+  [rollouts.searches.onTold, rollouts.searches.onFault] = [tellRollout, onFault];
   tasks.onTask = (task) => listeners.tell({ kind: 'task', task });
 }

@@ -1,4 +1,5 @@
 import type { FastifyReply } from 'fastify';
+import type { RolloutTold } from '../rollouts/rolloutTold.ts';
 import type { Task } from '../runningTasks.ts';
 
 /** What a page is told without asking. */
@@ -6,6 +7,7 @@ export type Told =
   | { readonly kind: 'changed'; readonly programmeId: string; readonly version: number }
   | { readonly kind: 'design'; readonly programmeId: string; readonly version: number; readonly done_fraction: number }
   | { readonly kind: 'task'; readonly task: Task }
+  | ({ readonly kind: 'rollout' } & RolloutTold)
   | { readonly kind: 'programmes' };
 
 /** A sign of life, so that a page knows when the program has ended [ms]. Ours. */

@@ -186,7 +186,7 @@ export const taken = changed.extend({ programmeId: z.string() });
 export const task = z
   .strictObject({
     taskId: z.string(),
-    kind: z.enum(['import', 'export', 'design']),
+    kind: z.enum(['import', 'export', 'design', 'rollout']),
     programmeId: z.string().nullable(),
     name: z.string().nullable(),
     importId: z.string().nullable(),

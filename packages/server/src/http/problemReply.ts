@@ -9,7 +9,7 @@ const statuses: readonly (readonly [RegExp, number])[] = [
   [/^request\.refused$/, 403],
   [/^(request\.not_found|database\.programme_unknown|import\.gone|change\.row_gone)$/, 404],
   [
-    /^(import\.(changed_since|reading|programme_there|nothing_to_undo)|request\.(called_off|not_judged_yet)|change\.|record\.name_taken|database\.programme_twice|map\.there)/,
+    /^(import\.(changed_since|reading|programme_there|nothing_to_undo)|request\.(called_off|not_judged_yet|search_runs|nothing_to_plan|other_state)|change\.|record\.name_taken|database\.programme_twice|map\.there)/,
     409,
   ],
   [/too_large$/, 413],

@@ -30,6 +30,10 @@ export const searchAsked = z.strictObject({
     .array(planId)
     .nullable()
     .describe('Only the trips of these crews may change: the others are taken as locked. Null: all.'),
+  keepTrips: z
+    .array(planId)
+    .optional()
+    .describe('Trips of the plan to go on from that stay as they are, as if they were locked. Left out: none.'),
 });
 export const searchBegun = z.strictObject({ taskId: z.string() });
 
@@ -43,6 +47,24 @@ export const searchState = z.strictObject({
   planId: z.string().nullable().describe('The plan that was made last, once it is kept.'),
   problem: z.string().nullable().describe('Why none was made, in words.'),
 });
+
+const packed = z.record(z.string(), z.unknown()).describe('As the evaluator of the page reads it.');
+
+/** A plan as numbers. */
+export const numbersAnswer = z.strictObject({
+  stamp: z.string(),
+  planId: z.string().nullable(),
+  plan: z
+    .strictObject({
+      trips: z.array(
+        z.array(z.strictObject({ stops: z.array(z.int()), notBefore: z.number(), isLocked: z.boolean() })),
+      ),
+    })
+    .describe('Trips by crew, as the crews of the numbers; stops are places among its jobs.'),
+  tripIds: z.array(z.array(z.string())),
+  numbers: packed,
+});
+export const legsAnswer = z.strictObject({ stamp: z.string(), legs: packed });
 
 /** Legs for the evaluator in the browser: of pairs of nodes, for one crew or more. */
 export const legsAsked = z.strictObject({

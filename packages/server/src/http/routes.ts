@@ -7,6 +7,7 @@ import { importRoutes } from './importRoutes.ts';
 import { kitRoutes } from './kitRoutes.ts';
 import { orRefuse, Refused } from './problemReply.ts';
 import { programmeRoutes } from './programmeRoutes.ts';
+import { rolloutPaperRoutes } from './rolloutPaperRoutes.ts';
 import { rolloutRoutes } from './rolloutRoutes.ts';
 import { type App, answering, asIs, type Behind, changed, type Find, one, typed } from './routing.ts';
 import * as schemas from './schemas.ts';
@@ -25,6 +26,7 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   siteTextRoutes(app, behind, find);
   kitRoutes(app, behind, find);
   rolloutRoutes(app, behind, find);
+  rolloutPaperRoutes(app, behind, find);
   designRoutes(app, behind, find);
   changeRoutes(app, find);
   historyRoutes(app, find);

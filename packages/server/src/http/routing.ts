@@ -7,6 +7,7 @@ import type { Kits } from '../kits/kits.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
 import type { Overviews } from '../overview.ts';
 import type { Programmes } from '../programmes.ts';
+import type { RolloutPapers } from '../rollouts/rolloutPapers.ts';
 import type { Rollouts } from '../rollouts/rollouts.ts';
 import type { RunningTasks } from '../runningTasks.ts';
 import { changedAnswer } from './answers.ts';
@@ -21,6 +22,7 @@ export interface Behind {
   readonly designs: Designs;
   readonly kits: Kits;
   readonly rollouts: Rollouts;
+  readonly rolloutPapers: RolloutPapers;
   readonly overviews: Overviews;
   readonly reviews: Reviews;
   readonly tasks: RunningTasks;

@@ -28,11 +28,17 @@ export async function readFacts(at: RolloutAt): Promise<FactsRead> {
   return { facts, problems: problems.filter(isOfRollout), linesOf: linesById(lines) };
 }
 
+/** Lines by the way they are of. Across the 180° meridian longitudes go on, so that a line is drawn in one piece. */
 function linesById(lines: Awaited<ReturnType<typeof readWayLines>>['lines']): WayLinesRead {
   return new Map(
-    (lines ?? []).flatMap(({ name, pieces }) => {
-      const points = pieces.flat().map(({ latitude_deg, longitude_deg }) => [longitude_deg, latitude_deg]);
-      return name === null ? [] : [[name, points] as const];
+    (lines ?? []).flatMap(({ ids, pieces }) => {
+      let before_deg: number | null = null;
+      const points = pieces.flat().map(({ latitude_deg, longitude_deg }) => {
+        const turns = before_deg === null ? 0 : Math.round((before_deg - longitude_deg) / 360);
+        before_deg = longitude_deg + 360 * turns;
+        return [before_deg, latitude_deg];
+      });
+      return ids[0] === undefined ? [] : [[ids[0], points] as const];
     }),
   );
 }

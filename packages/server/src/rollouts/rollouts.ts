@@ -1,43 +1,113 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { dayOnClock } from '@eavewell/engine';
-import type { Keeping } from '@eavewell/work';
+import { dayOnClock, type WaitingBounds } from '@eavewell/engine';
+import { type Job, type Keeping, Stopped, type Work } from '@eavewell/work';
+import type { Designs } from '../designs/designs.ts';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
 import type { Programmes } from '../programmes.ts';
-import type { RolloutAt } from './heldRollout.ts';
-import type { SheetAsked } from './rolloutAsks.ts';
+import { changesSince } from './changesSince.ts';
+import { factsVersion, planRowsOf } from './planRowsSent.ts';
+import type * as asks from './rolloutAsks.ts';
+import type { RolloutAt } from './rolloutAt.ts';
+import type { DrawnFound } from './rolloutDrawTask.ts';
+import type { RolloutTold } from './rolloutTold.ts';
+import type { Searches } from './searches.ts';
+import type { SheetFound } from './sheetAsk.ts';
+
+/** An answer that was put together elsewhere, as JSON. */
+type Text = { readonly text: string };
+
+/** How often a page is told how far the making is [ms]. Ours. */
+const told_ms = 200;
+/** How often is looked whether the design of the present facts is there [ms]. Ours. */
+const again_ms = 100;
 
 /** The rollouts of programmes: a thread that stays holds the one asked for last, and answers what is asked of it. */
 export class Rollouts {
-  /** Called as a rollout is made ready. */
-  onMaking: (programmeId: string, done_fraction: number) => void = () => undefined;
+  onTold: (told: RolloutTold) => void = () => undefined;
+  onFault: (error: unknown) => void = () => undefined;
+  /** The facts that were asked of last: the thread holds what it made of them. */
+  private heldFacts: string | null = null;
+  /** Futures that are being drawn, by programme. */
+  private readonly drawing = new Map<string, { readonly key: string; job: Job<DrawnFound> | null }>();
+  /** Futures that could not be drawn: our own fault, told on the screen of the program. */
+  private readonly notDrawn = new Set<string>();
+  private isClosed = false;
 
   constructor(
     private readonly programmes: Programmes,
+    private readonly designs: Designs,
+    private readonly work: Work,
     private readonly keeping: Keeping,
-  ) {}
-
-  /** The page of a plan, as JSON. */
-  sheet(programme: OpenProgramme, asked: Omit<SheetAsked, 'at'>): Promise<string> {
-    return this.ask(programme, 'sheet', asked);
+    readonly searches: Searches,
+  ) {
+    searches.onBounds = (programmeId, key, bounds) => this.keepBounds(programmeId, key, bounds);
   }
 
-  close(): Promise<void> {
-    return this.keeping.close();
+  /** The page of a plan, as JSON; null: there is none of that id. What is still to be drawn of it is begun. */
+  async sheet(programme: OpenProgramme, asked: Pick<asks.SheetAsked, 'planId' | 'language'>): Promise<string | null> {
+    const changes = changesSince(programme);
+    const found = await this.ask<SheetFound | null>(programme, 'sheet', {
+      ...{ ...asked, changes, notDrawn: [...this.notDrawn] },
+    });
+    if (found === null) return null;
+    if (found.drawKey !== null) void this.draw(programme, found.planId, found.drawKey).catch(this.onFault);
+    return found.text;
+  }
+
+  /** One trip in full; `plan`, `trip`: there is none of that id. */
+  trip(programme: OpenProgramme, asked: Omit<asks.TripAsked, 'at'>): Promise<Text | 'plan' | 'trip'> {
+    return this.ask(programme, 'trip', asked);
+  }
+
+  /** Two plans side by side; null: one of them is not there. */
+  compared(programme: OpenProgramme, asked: Omit<asks.ComparedAsked, 'at'>): Promise<Text | null> {
+    return this.ask(programme, 'compared', asked);
+  }
+
+  /** A plan as numbers; null: there is none of that id. */
+  numbers(programme: OpenProgramme, asked: Omit<asks.NumbersAsked, 'at'>): Promise<Text | null> {
+    return this.ask(programme, 'numbers', asked);
+  }
+
+  /** More legs; null: they are asked of a state that is no more. */
+  async legs(programme: OpenProgramme, { stamp, ...asked }: Omit<asks.LegsAsked, 'at'> & { readonly stamp: string }) {
+    const at = await this.stateOf(programme, '');
+    if (at.stamp !== stamp) return null;
+    return this.ask<Text | null>(programme, 'legs', asked);
+  }
+
+  /** What a search begins with; `plan`, `crew`: there is none of that id; `nothing`: there is nothing to plan. */
+  searchStart(programme: OpenProgramme, asked: Omit<asks.SearchAsked, 'at'>) {
+    return this.ask<asks.SearchStart | 'plan' | 'crew' | 'nothing'>(programme, 'searchStart', asked);
+  }
+
+  async close(): Promise<void> {
+    this.isClosed = true;
+    for (const { job } of this.drawing.values()) job?.cancel();
+    await this.keeping.close();
   }
 
   private async ask<T>(programme: OpenProgramme, name: string, asked: object): Promise<T> {
+    const { programmeId } = programme.entry;
+    await this.judged(programme);
     const passing = await this.programmes.passingFolder('designs');
+    let told = Number.NEGATIVE_INFINITY;
     try {
       const at = await this.stateOf(programme, passing);
-      const { programmeId } = programme.entry;
+      this.heldFacts = at.factsStamp;
       return await this.keeping.ask<T>(
         name,
         { ...asked, at },
         {
-          onReport: (done_fraction) => this.onMaking(programmeId, done_fraction),
+          onReport: (done_fraction) => {
+            const now = performance.now();
+            if (now - told < told_ms && done_fraction < 1) return;
+            told = now;
+            this.tell(programmeId, 'making', done_fraction);
+          },
         },
       ).result;
     } finally {
@@ -45,16 +115,70 @@ export class Rollouts {
     }
   }
 
-  private async stateOf({ entry, version }: OpenProgramme, passing: string): Promise<RolloutAt> {
+  /** Waits for the verdicts of the present facts, which the design works out anyway, unless the thread has them. */
+  private async judged(programme: OpenProgramme): Promise<void> {
+    for (;;) {
+      const { factsStamp } = await this.stateOf(programme, '');
+      if (this.isClosed || factsStamp === this.heldFacts) return;
+      const { done_fraction, isFailed, isCalledOff } = await this.designs.state(programme);
+      if (done_fraction >= 1 || isFailed || isCalledOff) return;
+      await new Promise((later) => setTimeout(later, again_ms));
+    }
+  }
+
+  private async stateOf(programme: OpenProgramme, passing: string): Promise<RolloutAt> {
+    const { entry, version, facts } = programme;
     const { programmeId } = entry;
     const [today, build] = [dayOnClock(new Date()), await programBuild()];
-    const stamp = createHash('sha256')
-      .update(JSON.stringify([programmeId, version, today, build]))
-      .digest('hex');
+    const stampOf = (at: number) =>
+      createHash('sha256')
+        .update(JSON.stringify([programmeId, at, today, build]))
+        .digest('hex')
+        .slice(0, 20);
     return {
-      ...{ dataFolder: this.programmes.folder, programmeId, version, today, build, stamp: stamp.slice(0, 20) },
-      passing: join(passing, randomBytes(4).toString('hex')),
+      ...{ dataFolder: this.programmes.folder, programmeId, version, today, build, passing },
+      ...{ stamp: stampOf(version), factsStamp: stampOf(factsVersion(programme)) },
+      planRows: passing === '' ? '' : JSON.stringify(planRowsOf(facts)),
       designs: this.programmes.derivedFolder(join('designs', programmeId)),
     };
+  }
+
+  private tell(programmeId: string, what: RolloutTold['what'], done_fraction: number): void {
+    this.onTold({ programmeId, what, done_fraction, waiting: null, bound: null, gap_fraction: null });
+  }
+
+  /** Draws futures of a plan beside, and tells when they are there. Of a programme the last that were asked for are drawn. */
+  private async draw(programme: OpenProgramme, planId: string | null, drawKey: string): Promise<void> {
+    const { programmeId } = programme.entry;
+    const before = this.drawing.get(programmeId);
+    if (before?.key === drawKey) return;
+    before?.job?.cancel();
+    const mine: { readonly key: string; job: Job<DrawnFound> | null } = { key: drawKey, job: null };
+    this.drawing.set(programmeId, mine);
+    try {
+      const start = await this.ask<asks.DrawStart | null>(programme, 'drawStart', { planId, drawKey });
+      if (start === null || this.isClosed || this.drawing.get(programmeId) !== mine) return;
+      mine.job = this.work.start<DrawnFound>('rolloutDraw', start);
+      const found = await mine.job.result;
+      await this.keeping.ask('keepDrawn', { drawKey, key: start.key, ...found }).result;
+    } catch (error) {
+      if (error instanceof Stopped) return;
+      this.notDrawn.add(drawKey);
+      throw error;
+    } finally {
+      if (this.drawing.get(programmeId) === mine) {
+        this.drawing.delete(programmeId);
+        this.tell(programmeId, 'sheet', 1);
+      }
+    }
+  }
+
+  private keepBounds(programmeId: string, key: string, bounds: WaitingBounds | null): void {
+    void this.keeping.ask('keepBounds', { key, bounds }).result.then(
+      () => this.tell(programmeId, 'sheet', 1),
+      (error: unknown) => {
+        if (!(error instanceof Stopped)) this.onFault(error);
+      },
+    );
   }
 }

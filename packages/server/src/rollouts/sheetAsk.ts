@@ -31,13 +31,13 @@ export function sheetOf(
   {
     language,
     changes,
-    mayDraw,
-  }: { readonly language: Language; readonly changes: ChangesSince | null; readonly mayDraw: boolean },
+    notDrawn,
+  }: { readonly language: Language; readonly changes: ChangesSince | null; readonly notDrawn: readonly string[] },
 ): SheetFound {
   const now = holding.timed(held, planId);
   const key = drawKeyOf(now);
   const drawn = holding.drawnOf(key);
-  const isToDraw = drawn === null && mayDraw && hasTrips(now);
+  const isToDraw = drawn === null && hasTrips(now) && !notDrawn.includes(key);
   const futuresState = drawn !== null ? 'there' : isToDraw ? 'beingDrawn' : 'none';
   const given = givenOf(held, now, { futures: drawn?.futures ?? null, futuresState });
   const changedSince = changes === null ? null : changedSaid(changes, given, language);

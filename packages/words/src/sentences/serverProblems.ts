@@ -91,6 +91,9 @@ export const serverProblemSentences: Sentences<ServerProblemCode> = {
   'request.called_off': (t) => says(t, 'request.called_off'),
   'request.letters_missing': (t) => says(t, 'request.letters_missing', { letters: t.text('letters') }),
   'request.not_judged_yet': (t) => says(t, 'request.not_judged_yet', { state: t.text('state') }),
+  'request.search_runs': (t) => says(t, 'request.search_runs'),
+  'request.nothing_to_plan': (t) => says(t, 'request.nothing_to_plan'),
+  'request.other_state': (t) => says(t, 'request.other_state'),
   'request.our_fault': (t) => says(t, 'request.our_fault'),
   'server.port_taken': (t) => says(t, 'server.port_taken', { value: t.text('value') }),
 };

@@ -1,6 +1,7 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams, useSearch } from '@tanstack/react-router';
-import { Bands } from './bands/Bands.tsx';
+import { BandsByHand } from './byHand/BandsByHand.tsx';
+import { useKeepItineraries } from './crew/useKeepItineraries.ts';
 import { FindVillage } from './finding/FindVillage.tsx';
 import { PlansBar } from './plans/PlansBar.tsx';
 import { rolloutQuery } from './rolloutQuery.ts';
@@ -13,13 +14,14 @@ export function Rollout() {
   const { programmeId } = useParams({ from });
   const { plan } = useSearch({ from });
   const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
+  useKeepItineraries(sheet, programmeId);
   return (
     <div className="rollout">
       <h1>{sheet.sentence}</h1>
       {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}
       <FindVillage sheet={sheet} programmeId={programmeId} />
       <PlansBar sheet={sheet} programmeId={programmeId} />
-      <Bands sheet={sheet} programmeId={programmeId} />
+      <BandsByHand sheet={sheet} programmeId={programmeId} />
       <WeekMap sheet={sheet} programmeId={programmeId} />
     </div>
   );

@@ -9,7 +9,8 @@ type Away = NonNullable<Pool['away']>[number];
  * @returns how many are there at the least [count]; below 1: on some day none is
  * @definition docs/methods/rollout.md, A trip
  */
-export function leastThere({ carriers_count, away = [] }: Pool): number {
+export function leastThere(pool: Pool): number {
+  const { carriers_count, away = [] } = pool;
   const most = away.reduce((found, { from }) => Math.max(found, awayOn(away, from)), 0);
   return carriers_count - most;
 }

@@ -8,7 +8,7 @@ import type { OnOpen } from './CrewRow.tsx';
 import { type ByHandOnBands, CrewsBand } from './CrewsBand.tsx';
 import { DrinkingBand } from './DrinkingBand.tsx';
 import { AxisHead, type OnAxis } from './Ground.tsx';
-import { StockBand } from './StockBand.tsx';
+import { StockBand, type StockChoice } from './StockBand.tsx';
 import { axisFor, spanOf, type WeekChoice, weekChoices } from './span.ts';
 import { useSeenAcross } from './useSeen.ts';
 import { WaysBand } from './WaysBand.tsx';
@@ -22,10 +22,12 @@ const crewsWithoutWeeks = 8;
 /** All bands on one axis of weeks, which scrolls sideways inside its frame. */
 export function Drawn({
   sheet,
+  stock,
   byHand,
   onOpen,
 }: {
   readonly sheet: RolloutSheet;
+  readonly stock: StockChoice;
   readonly byHand?: ByHandOnBands | undefined;
   readonly onOpen: OnOpen;
 }) {
@@ -35,7 +37,7 @@ export function Drawn({
   const shown = useDeferredValue(choice);
   const frame = useRef<HTMLDivElement>(null);
   const { width } = useWidth(frame);
-  const room = Math.max(200, (width ?? 1216) - names_px - 2);
+  const room = Math.max(200, (width ?? 0) - names_px - 2);
   const { day, from, until, crews } = sheet;
   const span = useMemo(() => spanOf({ day, from, until, crews }), [day, from, until, crews]);
   // The same days are the same axis, however often the sheet is read anew.
@@ -58,14 +60,17 @@ export function Drawn({
       </div>
       {/* Names of crews and ways stand still, the weeks pass under them. */}
       <div ref={frame} className="bands-frame" dir="ltr">
-        <div className="bands-sheet" style={{ inlineSize: names_px + axis.width_px }}>
-          <AxisHead on={on} />
-          <WaysBand strips={sheet.strips} on={on} />
-          <CrewsBand {...{ sheet, on, byHand, onOpen }} />
-          {crews.length > crewsWithoutWeeks ? <AxisHead on={on} /> : null}
-          <DrinkingBand sheet={sheet} on={on} />
-          <StockBand sheet={sheet} on={on} />
-        </div>
+        {/* Nothing is drawn before there is room for it, or all would be drawn twice. */}
+        {width === null ? null : (
+          <div className="bands-sheet" style={{ inlineSize: names_px + axis.width_px }}>
+            <AxisHead on={on} />
+            <WaysBand strips={sheet.strips} on={on} />
+            <CrewsBand {...{ sheet, on, byHand, onOpen }} />
+            {crews.length > crewsWithoutWeeks ? <AxisHead on={on} /> : null}
+            <DrinkingBand sheet={sheet} on={on} />
+            <StockBand sheet={sheet} on={on} choice={stock} />
+          </div>
+        )}
       </div>
     </>
   );

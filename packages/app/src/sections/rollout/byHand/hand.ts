@@ -54,8 +54,11 @@ export function cannotTake(plan: PlanShown, held: Held): Cannot | null {
   if (held.kind === 'trip') return null;
   const candidate = plan.candidates.find(({ siteId }) => siteId === held.siteId);
   if (candidate === undefined) return { why: 'gone' };
-  return candidate.reason === null ? null : { why: 'notToBePlanned', said: candidate.said };
+  return mayBePutIn(candidate.reason) ? null : { why: 'notToBePlanned', said: candidate.said };
 }
+
+/** May a site that is in no trip be put into one? One for which the search found no room may be tried by hand. */
+export const mayBePutIn = (reason: string | null): boolean => reason === null || reason === 'noTrip';
 
 function fixed({ state, isLocked }: { readonly state: string; readonly isLocked: boolean }): Cannot | null {
   if (state === 'done' || state === 'underWay') return { why: state };

@@ -79,8 +79,8 @@ type Send = (event: Parameters<typeof handAfter>[1]) => void;
 function useAsking(hand: Hand, of: PlanAsked | null, sheet: RolloutSheet, send: Send, askAnew: () => void): void {
   const isAsking = useRef(false);
   const now = useRef({ hand, of });
-  const ask = useEffectEvent(async (): Promise<void> => {
-    now.current = { hand, of };
+  const ask = useEffectEvent(async (handNow: Hand, ofNow: PlanAsked | null): Promise<void> => {
+    now.current = { hand: handNow, of: ofNow };
     if (isAsking.current) return;
     isAsking.current = true;
     try {
@@ -107,7 +107,7 @@ function useAsking(hand: Hand, of: PlanAsked | null, sheet: RolloutSheet, send: 
     if (isNearest) send({ kind: 'nearest', place: at, found: { place: null, commonest: null } });
     else send({ kind: 'notAnswered', place: at, why: { why: told.kind === 'unknown' ? 'gone' : 'noAnswer' } });
   };
-  useEffect(() => void ask(), [hand, of]);
+  useEffect(() => void ask(hand, of), [hand, of]);
 }
 
 const canBeNear = ({ why }: Cannot) => why === 'breaks' || why === 'locked' || why === 'underWay' || why === 'done';
@@ -137,9 +137,9 @@ function useLaying(
     const { held, at } = hand;
     const [told, ...tables] = await Promise.all([
       askByHand({ kind: 'whole', of, held, place: at }),
-      client.fetchQuery(queries.table(programmeId, 'plans')),
-      client.fetchQuery(queries.table(programmeId, 'planTrips')),
-      client.fetchQuery(queries.table(programmeId, 'planStops')),
+      client.fetchQuery({ ...queries.table(programmeId, 'plans'), staleTime: 0 }),
+      client.fetchQuery({ ...queries.table(programmeId, 'planTrips'), staleTime: 0 }),
+      client.fetchQuery({ ...queries.table(programmeId, 'planStops'), staleTime: 0 }),
     ]);
     if (told.kind === 'otherState') askAnew();
     if (told.kind !== 'becomes') return send({ kind: 'notLaid' });
@@ -162,10 +162,7 @@ function useLaying(
 }
 
 /** Trips that a move takes from and gives to. */
-export function tripsTouched(
-  sheet: Pick<RolloutSheet, 'crews'> & RolloutSheet,
-  { held, at }: Laid,
-): ReadonlySet<string> {
+export function tripsTouched(sheet: RolloutSheet, { held, at }: Laid): ReadonlySet<string> {
   const from = held.kind === 'trip' ? held.tripId : tripOfSite(sheet, held.siteId)?.tripId;
   const to = at.kind === 'inTrip' ? at.tripId : undefined;
   return new Set([from, to].filter((tripId) => tripId !== undefined));

@@ -9,6 +9,7 @@ import { MendingLink } from '../finding/MendingLink.tsx';
 import { mendingOf } from '../finding/mending.ts';
 import { whyOf } from './choosingAsked.ts';
 import { agreedLine } from './choosingWords.ts';
+import { isHolding } from './chosenCandidates.ts';
 
 /** A row before it is measured [px], and rows drawn beyond the screen at each end. Ours. */
 const [usual_px, beyond_rows] = [96, 4] as const;
@@ -110,7 +111,7 @@ const CandidateRow = memo(function CandidateRow({
         <input type="checkbox" checked={isChosen} onChange={() => onToggle(siteId)} />
         <span className="said-only">{say('rolloutChoosing.choose', { name })}</span>
       </label>
-      <VerdictMark verdict={verdict ?? 'notJudged'} size={isLeft ? 26 : 16} />
+      <VerdictMark verdict={verdict ?? 'notJudged'} size={isLeft || !isHolding(site) ? 26 : 16} />
       <div className="what">
         <p className="who">
           <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId }}>
@@ -125,8 +126,12 @@ const CandidateRow = memo(function CandidateRow({
         <p className="small">{agreedLine(site, language)}</p>
       </div>
       <p className="beside small on-screen">
-        {mending === null || mending.to === 'agree' ? null : (
+        {mending === null || mending.to === 'plan' ? null : mending.to !== 'agree' ? (
           <MendingLink {...{ programmeId, siteId, plan, mending }} />
+        ) : isChosen ? null : (
+          <button type="button" className="press" onClick={() => onToggle(siteId)}>
+            {say(mending.key)}
+          </button>
         )}
         {tripId === null ? null : (
           <Link

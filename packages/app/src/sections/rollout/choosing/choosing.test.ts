@@ -22,6 +22,15 @@ describe('which sites go in', () => {
     expect(inOrder(all).map(({ siteId }) => siteId)).toEqual(['S2', 'S1', 'S3', 'A1', 'N1', 'X1', 'P1']);
   });
 
+  it('a site that is planned and does not hold is an exception too', () => {
+    const bold = candidateWith({ siteId: 'B1', verdict: 'unknown', people: 9 });
+    expect(
+      inOrder([...all, bold])
+        .map(({ siteId }) => siteId)
+        .slice(-3),
+    ).toEqual(['X1', 'B1', 'P1']);
+  });
+
   it('sites and people are counted, each once', () => {
     const { planned, left: out, byWhy } = candidateTally(all);
     expect(planned).toEqual({ sites_count: 1, people: 300 });

@@ -35,9 +35,17 @@ export function candidateTally(candidates: readonly SheetCandidate[]): Candidate
 
 const placeOf = new Map(whys.map((why, place) => [why, place]));
 
-/** Those that are left out and could be mended first, then the others, then those that are planned; within each the most people. */
+/** Is it shown to hold, or not judged yet? */
+export const isHolding = ({ verdict }: Pick<SheetCandidate, 'verdict'>): boolean =>
+  verdict !== 'short' && verdict !== 'unknown';
+
+/**
+ * Those that are left out and could be mended first, then the others, then those that are planned and do not hold, then those that are
+ * planned; within each the most people.
+ */
 export function inOrder(candidates: readonly SheetCandidate[]): readonly SheetCandidate[] {
-  const place = (candidate: SheetCandidate) => placeOf.get(whyOf(candidate))!;
+  const place = (one: SheetCandidate) =>
+    placeOf.get(whyOf(one))! + (isHolding(one) || whyOf(one) !== 'planned' ? 0 : -0.5);
   return [...candidates].sort(
     (a, b) =>
       place(a) - place(b) ||
@@ -69,8 +77,7 @@ export function notHolding(candidates: readonly SheetCandidate[]): {
   let [left, planned] = [none, none];
   for (const one of candidates) {
     if (one.reason === 'short' || one.reason === 'unknown') left = plus(left, one.people);
-    else if (one.tripId !== null && (one.verdict === 'short' || one.verdict === 'unknown'))
-      planned = plus(planned, one.people);
+    else if (one.tripId !== null && !isHolding(one)) planned = plus(planned, one.people);
   }
   return { left, planned };
 }

@@ -222,7 +222,8 @@ function ArrivalRow({ programmeId, rows, today, row }: OfRows & { readonly row: 
 export function WayForms({ programmeId, rows, today }: OfRows) {
   const { say } = useLanguage();
   const fields = useFields();
-  const { wayId } = folderTables.closures.columns;
+  // A way or an area is chosen from a list: the text of it is judged by nothing else.
+  const { reason } = folderTables.closures.columns;
   const areas = new Map<string, number>();
   for (const { cells } of of(rows, 'ways')) {
     const area = cells['weatherArea'];
@@ -237,7 +238,7 @@ export function WayForms({ programmeId, rows, today }: OfRows) {
   const choices: readonly Option[] = [
     ...[...areas].map(([area, count]) => ({
       id: areaChoice(area),
-      name: say('rolloutHappened.all_of_area', { area, count }),
+      name: say('rolloutHappened.all_of_area', { count }),
     })),
     ...of(rows, 'ways').map((row) => ({ id: row.key, name: nameOf(row) })),
   ];
@@ -259,7 +260,7 @@ export function WayForms({ programmeId, rows, today }: OfRows) {
             programmeId={programmeId}
             press={say('rolloutHappened.enter')}
             fields={[
-              { field: 'what', column: wayId, label: say('rolloutHappened.field_what'), options: choices },
+              { field: 'what', column: reason, label: say('rolloutHappened.field_what'), options: choices },
               ...fields('closures', ['from', 'to', 'slower_factor', 'reason']),
             ]}
             make={(cells) => closedEntry(rows, cells)}

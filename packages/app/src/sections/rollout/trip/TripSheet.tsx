@@ -1,4 +1,123 @@
-/** One trip: what is aboard, who goes, by which way. */
+import { loadOfTrip, type TripLoad } from '@eavewell/report';
+import type { RolloutTripAnswer } from '@eavewell/tables';
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { Link, useParams, useSearch } from '@tanstack/react-router';
+import { useMemo } from 'react';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { LoadList } from './LoadList.tsx';
+import { kg, massOf } from './masses.ts';
+import { TripBoat } from './TripBoat.tsx';
+import { TripCautions } from './TripCautions.tsx';
+import { TripPapers } from './TripPapers.tsx';
+import { tripQuery } from './tripQuery.ts';
+import './trip.css';
+
+const from = '/p/$programmeId/rollout/trips/$tripId';
+
+/** One trip: what is aboard in the order it is put in, the boat from the side, by which way it goes, and what can hurt. */
 export function TripSheet() {
-  return null;
+  const { say, numbers } = useLanguage();
+  const { programmeId, tripId } = useParams({ from });
+  const { plan } = useSearch({ from });
+  const { data: answer } = useSuspenseQuery(tripQuery(programmeId, plan ?? null, tripId));
+  const load = useMemo(() => loadOfTrip(answer), [answer]);
+  const { trip, crew, planId } = answer;
+  const [leaves, back] = [numbers.date(trip.leaves), numbers.date(trip.back)];
+  const search = { plan: planId };
+  return (
+    <article className="trip-sheet">
+      <div className="trip-body">
+        <nav className="among on-screen" aria-label={say('rolloutTrip.back_rollout')}>
+          <Link to="/p/$programmeId/rollout" params={{ programmeId }} search={search}>
+            <span aria-hidden="true">‹ </span>
+            {say('rolloutTrip.back_rollout')}
+          </Link>
+          <Link
+            to="/p/$programmeId/rollout/crews/$crewId"
+            params={{ programmeId, crewId: crew.crewId }}
+            search={search}
+          >
+            {say('rolloutTrip.itinerary_link', { crew: crew.name })}
+          </Link>
+        </nav>
+        <h1>{say('rolloutTrip.title', { trip: tripId, leaves, back })}</h1>
+        <p className="facts-line">{[crew.name, crew.goesBy, answer.plan].filter(Boolean).join('. ')}</p>
+        <p className="sentence">{trip.said}</p>
+        {trip.broken.map((one) => (
+          <p key={`${one.kind} ${one.siteId}`} className="w-short">
+            {one.said}
+          </p>
+        ))}
+        {trip.tightSaid === null ? null : <p className="w-tight">{trip.tightSaid}</p>}
+        <TripPapers
+          {...{ programmeId, planId }}
+          papers={[
+            { path: `trips/${encodeURIComponent(tripId)}/manifest.pdf`, name: say('rolloutTrip.manifest_pdf') },
+            { path: `trips/${encodeURIComponent(tripId)}/notices.pdf`, name: say('rolloutTrip.notices_pdf') },
+          ]}
+        />
+        <Facts load={load} answer={answer} />
+        {load.isAfloat ? <TripBoat load={load} /> : null}
+        <LoadList {...{ load, programmeId }} trip={answer} />
+        <Legs answer={answer} />
+      </div>
+      <TripCautions of={answer.cautions} />
+    </article>
+  );
+}
+
+/** Four things that are read first. */
+function Facts({ load, answer: { trip } }: { readonly load: TripLoad; readonly answer: RolloutTripAnswer }) {
+  const language = useLanguage();
+  const { say, numbers } = language;
+  const unweighed_count = load.unweighed_count + (load.fuel_kg === null ? 1 : 0);
+  const { freeboard, longest } = load;
+  return (
+    <dl className="trip-facts">
+      <div>
+        <dt>{say('rolloutTrip.fact_load')}</dt>
+        <dd>{massOf({ mass_kg: load.loaded_kg, unweighed_count }, language)}</dd>
+      </div>
+      {load.isAfloat ? (
+        <div>
+          <dt>{say(freeboard === null ? 'rolloutTrip.fact_freeboard_unknown' : 'rolloutTrip.fact_freeboard')}</dt>
+          <dd>
+            {freeboard === null ? '?' : say('kit.cm', { amount: numbers.fixed(Math.floor(freeboard.freeboard_cm), 0) })}
+          </dd>
+        </div>
+      ) : null}
+      <div>
+        <dt>
+          {longest === null ? say('rolloutTrip.longest_none') : say('rolloutTrip.fact_longest', { name: longest.name })}
+        </dt>
+        <dd>{longest === null ? '?' : numbers.quantity(longest.length_m, 'm')}</dd>
+      </div>
+      <div>
+        <dt>{say('rolloutTrip.fact_nights', { count: trip.nights_count, day: numbers.date(trip.back) })}</dt>
+        <dd>{numbers.fixed(trip.nights_count, 0)}</dd>
+      </div>
+    </dl>
+  );
+}
+
+function Legs({ answer: { legs } }: { readonly answer: RolloutTripAnswer }) {
+  const language = useLanguage();
+  const { say, numbers } = language;
+  if (legs.length === 0) return null;
+  return (
+    <section aria-labelledby="trip-legs">
+      <h2 id="trip-legs">{say('rolloutTrip.legs')}</h2>
+      <ol className="trip-legs">
+        {legs.map((leg) => (
+          <li key={`${leg.from} ${leg.to} ${leg.leaves}`}>
+            {leg.leaves === null ? null : <b>{numbers.date(leg.leaves)} </b>}
+            {leg.said}
+            {leg.limit_kg === null ? null : (
+              <span className="small"> {say('kit.may_carry', { mass: kg(leg.limit_kg, language) })}</span>
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
 }

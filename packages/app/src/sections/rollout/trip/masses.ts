@@ -1,0 +1,16 @@
+import type { AppLanguage } from '@eavewell/words/app';
+
+/** A mass to the tenth under a hundred kilograms, whole above. */
+export const kg = (mass_kg: number, { numbers }: Pick<AppLanguage, 'numbers'>): string =>
+  numbers.quantity(mass_kg < 100 ? Math.round(mass_kg * 10) / 10 : Math.round(mass_kg), 'kg');
+
+/** The mass of what lies together, as far as it is known. */
+export function massOf(
+  { mass_kg, unweighed_count }: { readonly mass_kg: number; readonly unweighed_count: number },
+  language: Pick<AppLanguage, 'say' | 'numbers'>,
+): string {
+  const { say } = language;
+  if (unweighed_count > 0 && mass_kg === 0) return say('rolloutTrip.weigh');
+  const mass = kg(mass_kg, language);
+  return unweighed_count > 0 ? say('rolloutTrip.at_least', { mass }) : mass;
+}

@@ -1,0 +1,265 @@
+import {
+  type AreaWeather,
+  aboardForSites,
+  type FinishDates,
+  goneTripLegs,
+  isoDay,
+  type KeptPlan,
+  type KitLine,
+  kitAtSite,
+  packLegs,
+  packNumbers,
+  pairsOfPlan,
+  type RolloutPlan,
+  type RolloutProblem,
+  type TravelPair,
+  type WaitingBounds,
+} from '@eavewell/engine';
+import { type ChangesSince, rolloutComparison, rolloutTrip } from '@eavewell/report';
+import { loadLanguage } from '@eavewell/words';
+import type { Asks, JobAround } from '@eavewell/work';
+import { type Held, HeldRollouts, planShown, type TimedNow, timedOn } from './heldRollouts.ts';
+import type { RolloutAt } from './rolloutAt.ts';
+import { startOf } from './searchStart.ts';
+import { drawKeyOf, givenOf, hasTrips, type SheetFound, sheetOf } from './sheetAsk.ts';
+
+/** What every ask has: the state it is of. */
+interface OfState {
+  readonly at: RolloutAt;
+}
+
+export interface SheetAsked extends OfState {
+  readonly planId: string | null;
+  readonly language: string;
+  /** What changed since the days of each plan were worked out, by its id. */
+  readonly changes: Readonly<Record<string, ChangesSince>>;
+  /** Futures that could not be drawn. */
+  readonly notDrawn: readonly string[];
+}
+
+export interface TripAsked extends OfState {
+  readonly planId: string | null;
+  readonly tripId: string;
+  readonly language: string;
+}
+
+export interface ComparedAsked extends OfState {
+  readonly a: string;
+  readonly b: string;
+  readonly language: string;
+}
+
+export interface NumbersAsked extends OfState {
+  readonly planId: string | null;
+}
+
+export interface LegsAsked extends OfState {
+  readonly planId: string | null;
+  readonly pairs: readonly TravelPair[];
+}
+
+export interface SearchAsked extends OfState {
+  /** The plan to go on from; null: from nothing but what has happened. */
+  readonly from: string | null;
+  readonly onlyCrews: readonly string[] | null;
+  /** Trips of it that stay as they are, as if they were locked. */
+  readonly keepTrips: readonly string[];
+}
+
+/** What a search begins with. */
+export interface SearchStart {
+  readonly key: string;
+  readonly problem: RolloutProblem;
+  /** Null: from nothing. */
+  readonly start: RolloutPlan | null;
+  /** What of the plan there was is kept with the new one. */
+  readonly kept: Pick<KeptPlan, 'past' | 'otherPast' | 'otherTrips' | 'tripIds' | 'plan'>;
+  /** The first day of the plan, ISO. */
+  readonly from: string;
+  readonly bounds: WaitingBounds | null | undefined;
+}
+
+export interface DrawAsked extends OfState {
+  readonly planId: string | null;
+  readonly drawKey: string;
+}
+
+/** What futures are drawn of. */
+export interface DrawStart {
+  readonly key: string;
+  readonly problem: RolloutProblem;
+  readonly plan: RolloutPlan;
+  readonly weather: readonly AreaWeather[];
+  readonly bounds: WaitingBounds | null | undefined;
+}
+
+export interface DrawnKept extends OfState {
+  readonly drawKey: string;
+  readonly key: string;
+  readonly futures: FinishDates;
+  readonly bounds: WaitingBounds | null;
+}
+
+const holding = new HeldRollouts();
+/** Sheets that were put together, by all that they are made of; and how many are kept. Ours. */
+const sheets = new Map<string, SheetFound>();
+const mostSheets_count = 8;
+
+/** The plan that is meant, timed; undefined: there is none of that id. */
+async function shown({ at, planId }: OfState & { readonly planId: string | null }, around: JobAround) {
+  const held = await holding.of(at, around);
+  const plan = planShown(held.facts, planId);
+  return plan === undefined ? undefined : { held, planId: plan?.planId ?? null };
+}
+
+/** The page of a plan; null: there is none of that id. */
+async function sheet(asked: SheetAsked, around: JobAround): Promise<SheetFound | null> {
+  const found = await shown(asked, around);
+  if (found === undefined) return null;
+  const language = await loadLanguage(asked.language);
+  const changes = found.planId === null ? null : (asked.changes[found.planId] ?? null);
+  const key = JSON.stringify([
+    asked.at.stamp,
+    found.planId,
+    asked.language,
+    changes,
+    asked.notDrawn,
+    holding.drawn_count,
+  ]);
+  const known =
+    sheets.get(key) ?? sheetOf(holding, found.held, found.planId, { language, changes, notDrawn: asked.notDrawn });
+  sheets.delete(key);
+  sheets.set(key, known);
+  for (const old of [...sheets.keys()].slice(0, -mostSheets_count)) sheets.delete(old);
+  return known;
+}
+
+/** One trip in full, as JSON; `plan`, `trip`: there is none of that id. */
+async function trip(asked: TripAsked, around: JobAround): Promise<{ readonly text: string } | 'plan' | 'trip'> {
+  const found = await shown(asked, around);
+  if (found === undefined || found.planId === null) return 'plan';
+  const { held, planId } = found;
+  const now = holding.timed(held, planId);
+  const drawn = holding.drawnOf(drawKeyOf(now));
+  const given = givenOf(held, now, {
+    futures: drawn?.futures ?? null,
+    futuresState: drawn === null ? 'none' : 'there',
+  });
+  const answer = rolloutTrip(
+    { ...given, changedSince: null },
+    {
+      tripId: asked.tripId,
+      aboardFor: (siteIds) => aboardForSites(siteIds, linesOf(held, siteIds), held.kit),
+      goneLegsOf: (one) => goneTripLegs(now.held.ready, held.facts, one),
+    },
+    await loadLanguage(asked.language),
+  );
+  return answer === null ? 'trip' : { text: JSON.stringify(answer) };
+}
+
+/** Kits of sites; that of a site that is handed over is not kept, and made anew. */
+function linesOf({ sites, kit }: Held, siteIds: readonly string[]): ReadonlyMap<string, readonly KitLine[]> {
+  const wanted = new Set(siteIds);
+  return new Map(
+    sites
+      .filter(({ site }) => wanted.has(site.siteId))
+      .map(({ site, lines }) => [site.siteId, lines.length > 0 ? lines : kitAtSite(site, kit).lines]),
+  );
+}
+
+/** Two plans side by side, as JSON, both timed from what has happened of the first; null: one of them is not there. */
+async function compared(
+  { at, a, b, language }: ComparedAsked,
+  around: JobAround,
+): Promise<{ readonly text: string } | null> {
+  const held = await holding.of(at, around);
+  const [planA, planB] = [planShown(held.facts, a), planShown(held.facts, b)];
+  if (!planA || !planB) return null;
+  const ready = holding.readyFor(held, planA.planId);
+  const timed = (plan: typeof planA) => {
+    const { plan: own, outcome } = timedOn(held, ready, plan.planId);
+    return { facts: plan, plan: own, outcome };
+  };
+  const given = { stamp: at.stamp, facts: held.facts, problem: ready.ready.problem, a: timed(planA), b: timed(planB) };
+  return { text: JSON.stringify(rolloutComparison(given, await loadLanguage(language))) };
+}
+
+/** A plan as numbers with the legs it goes by, as JSON; null: there is none of that id. */
+async function numbers(asked: NumbersAsked, around: JobAround): Promise<{ readonly text: string } | null> {
+  const found = await shown(asked, around);
+  if (found === undefined) return null;
+  const now = holding.timed(found.held, found.planId);
+  const { problem } = now.held.ready;
+  return {
+    text: JSON.stringify({
+      ...{ stamp: asked.at.stamp, planId: found.planId, plan: now.plan, tripIds: now.kept?.tripIds ?? [] },
+      numbers: packNumbers(problem, pairsOfPlan(problem, now.plan)),
+    }),
+  };
+}
+
+/** More legs of the same rollout, as JSON; null: there is no plan of that id. */
+async function legs(asked: LegsAsked, around: JobAround): Promise<{ readonly text: string } | null> {
+  const found = await shown(asked, around);
+  if (found === undefined) return null;
+  const { ready } = holding.readyFor(found.held, found.planId);
+  const { travels } = ready.problem;
+  const known = asked.pairs.filter(({ travel }) => travel < travels.length);
+  return { text: JSON.stringify({ stamp: asked.at.stamp, legs: packLegs(ready.problem, known) }) };
+}
+
+/** What a search begins with; `plan`, `crew`: there is none of that id; `nothing`: there is nothing to plan. */
+async function searchStart(
+  { at, from, onlyCrews, keepTrips }: SearchAsked,
+  around: JobAround,
+): Promise<SearchStart | 'plan' | 'crew' | 'nothing'> {
+  const held = await holding.of(at, around);
+  const basis = from === null ? planInForce(held) : planShown(held.facts, from);
+  if (basis === undefined) return 'plan';
+  if (onlyCrews?.some((id) => !held.facts.rollout.crews.some(({ crewId }) => crewId === id))) return 'crew';
+  const now = holding.timed(held, basis?.planId ?? null);
+  const { problem } = now.held.ready;
+  if (problem.jobs.length === 0 || problem.crews.length === 0) return 'nothing';
+  const kept = keptOf(now);
+  return {
+    ...{ key: now.held.key, problem, bounds: now.held.bounds, kept },
+    start:
+      from === null
+        ? null
+        : startOf(problem, now.plan, onlyCrews, (crew, trip) => keepTrips.includes(kept.tripIds[crew]?.[trip] ?? '')),
+    from: basis?.from == null ? isoDay(problem.firstDay) : isoDay(basis.from),
+  };
+}
+
+/** What has happened is a fact of the plan that is followed: a plan from nothing goes on from it too. */
+function planInForce({ facts }: Held) {
+  return facts.rollout.plans.find(({ isInForce }) => isInForce) ?? null;
+}
+
+function keptOf({ kept, plan }: TimedNow): SearchStart['kept'] {
+  const { past = [], otherPast = [], otherTrips = [], tripIds = [] } = kept ?? {};
+  return { past, otherPast, otherTrips, tripIds, plan };
+}
+
+/** What futures are drawn of; null: they are of another state, or there already. */
+async function drawStart({ at, planId, drawKey }: DrawAsked, around: JobAround): Promise<DrawStart | null> {
+  const held = await holding.of(at, around);
+  const now = holding.timed(held, planId);
+  if (drawKeyOf(now) !== drawKey || !hasTrips(now) || holding.drawnOf(drawKey) !== null) return null;
+  const { key, ready, weather, bounds } = now.held;
+  return { key, problem: ready.problem, plan: now.plan, weather, bounds };
+}
+
+async function keepDrawn({ drawKey, key, futures, bounds }: Omit<DrawnKept, 'at'>): Promise<void> {
+  holding.keepDrawn(drawKey, { futures });
+  holding.keepBounds(key, bounds);
+}
+
+async function keepBounds({ key, bounds }: Pick<DrawnKept, 'key' | 'bounds'>): Promise<void> {
+  holding.keepBounds(key, bounds);
+}
+
+/** What the thread that holds rollouts may be asked, by name. */
+export const rolloutAsks = {
+  ...{ sheet, trip, compared, numbers, legs, searchStart, drawStart, keepDrawn, keepBounds },
+} satisfies Asks;
