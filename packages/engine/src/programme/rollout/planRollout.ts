@@ -11,7 +11,7 @@ import { CrewsOnStock } from './search/crewsOnStock.ts';
 import { CrewsSharing } from './search/crewsSharing.ts';
 import { Draws } from './search/draws.ts';
 import type { SearchBudget } from './search/searchBudget.ts';
-import { costRules, crewRules, type SearchRules } from './search/searchRules.ts';
+import { costTemperature_ratio, crewRules, type SearchRules, sharingRules } from './search/searchRules.ts';
 import { slackInduction } from './search/slackInduction.ts';
 
 /** What a search for a plan is asked. */
@@ -52,8 +52,9 @@ export function planRollout(problem: RolloutProblem, asked: PlanAsked): FoundPla
   const draws = new Draws(seed);
   const timing = retiming(problem);
   const numbers = crewNumbers(problem);
+  const rules = isShared(timing) ? sharingRules : crewRules;
   if (costWithin_fraction === null)
-    return searched(timing, stateFor(timing, draws, numbers), budget, draws, start, crewRules);
+    return searched(timing, stateFor(timing, draws, numbers), budget, draws, start, rules);
   let best_amount = 0;
   const last = shareOf(budget, timeShare_fraction, 1);
   const timed: SearchBudget = {
@@ -69,8 +70,9 @@ export function planRollout(problem: RolloutProblem, asked: PlanAsked): FoundPla
     shareOf(timed, 0, timeShare_fraction),
     draws,
     start,
-    crewRules,
+    rules,
   );
+  const costRules = { ...rules, firstTemperature_ratio: costTemperature_ratio };
   const found = cheaperPlan(timing, first, {
     more_fraction: Math.max(0, costWithin_fraction),
     // What the search counts there is waiting and days away: what is told stays the waiting that was found.
