@@ -58,7 +58,7 @@ export function Bands({
       {sheet.crews.length === 0 ? null : isPrinting ? (
         <OnPaper sheet={sheet} />
       ) : isSlim ? (
-        <CrewList sheet={sheet} programmeId={programmeId} />
+        <CrewList sheet={sheet} programmeId={programmeId} inTrip={byHand?.inTrip} />
       ) : (
         <Drawn sheet={sheet} byHand={byHand} onOpen={open} />
       )}
@@ -67,7 +67,7 @@ export function Bands({
       {isSlim && !isPrinting ? null : <LeavingNext sheet={sheet} programmeId={programmeId} />}
       {of === undefined ? null : (
         <TripOpened {...{ of, sheet, programmeId, near }} onClose={close}>
-          {byHand?.inTrip?.(of.trip, of.crew)}
+          {byHand?.inTrip?.(of.trip, of.crew, close)}
         </TripOpened>
       )}
     </section>
