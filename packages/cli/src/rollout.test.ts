@@ -136,12 +136,37 @@ describe('rollout of a programme', () => {
   });
 });
 
+describe('a rollout on paper', () => {
+  it('writes a manifest of every trip and an itinerary of every crew as PDF, and none of an older plan stays', async () => {
+    const printed = join(room, 'printed');
+    const { code } = await eavewell('rollout', folder, ...quick, '--out', printed, '--pdf', 'ar');
+    expect(code).toBe(0);
+    const files = await readdir(printed);
+    const trips = report.crews.flatMap((crew) => crew.trips);
+    const wanted = [
+      ...report.crews.map(({ crewId }) => `itinerary-${crewId}.pdf`),
+      ...trips.map(({ tripId }) => `manifest-${tripId}.pdf`),
+    ];
+    expect(files.filter((file) => file.endsWith('.pdf')).toSorted()).toEqual(wanted.toSorted());
+    for (const file of wanted) {
+      const bytes = await readFile(join(printed, file));
+      expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+      expect(bytes.toString('latin1')).toContain('/Lang (ar)');
+    }
+    await writeFile(join(printed, 'manifest-older-9.pdf'), 'x');
+    await eavewell('rollout', folder, ...quick, '--out', printed, '--overwrite');
+    expect((await readdir(printed)).filter((file) => file.endsWith('.pdf'))).toEqual([]);
+  });
+});
+
 describe('a rollout that was asked wrongly', () => {
   it.each([
     [['--seconds', 'x'], '--seconds'],
     [['--seconds', '1', '--tries', '5'], '--tries'],
     [['--tries', '0'], '--tries'],
     [['--from', '1 May'], 'YYYY-MM-DD'],
+    [['--pdf'], '--out'],
+    [['--pdf', 'tlh', '--out', 'x'], 'tlh'],
     [['--futures', '-1'], '--futures'],
   ])('%s: says so', async (args, said) => {
     const { code, err } = await eavewell('rollout', folder, ...args);

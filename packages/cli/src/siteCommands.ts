@@ -72,6 +72,7 @@ export function addRollout(root: Command, context: Context, ended: (code: ExitCo
     .option('--futures <n>', rollout.futuresHelp)
     .option('--compare', rollout.compareHelp)
     .option('--out <dir>', rollout.outHelp)
+    .option('--pdf [language]', rollout.pdfHelp)
     .option('--overwrite', rollout.overwriteHelp)
     .option('--json', rollout.jsonHelp)
     .addHelpText('after', rollout.examples)

@@ -7,7 +7,7 @@ import type { SheetTold } from './rolloutSheetTold.ts';
  * that left the days of its legs are not known: only its first and last are told.
  */
 export function nightsOf(
-  { problem }: SheetTold,
+  { problem }: Pick<SheetTold, 'problem'>,
   trip: SheetTrip,
   legs: readonly TripLeg[],
   crew: CrewFacts,

@@ -48,12 +48,17 @@ export function rolloutTrip(given: SheetGiven, trip: TripGiven, language: Langua
     ...{ isInForce: plan.isInForce, crew: crewFigures(told, crew), trip: found.trip, legs, aboard },
     carriers: carriers.map(carrierOf),
     places: placesOf(told, legs),
-    crew_kg: crew.people_count > 0 ? crew.people_count * (person_kg + gear_kg) : null,
-    fuel_kg: found.trip.fuel_L === null ? null : found.trip.fuel_L * fuel_kg_per_L,
+    ...massesBeside(crew.people_count, found.trip.fuel_L),
     cautions: cautionsOfTrip(legs, language),
     days: daysSaid(told, daysOfTrip(dated, crew.store), nights),
   };
 }
+
+/** What goes along beside the parts [kg]: the people with what they carry, and fuel. */
+export const massesBeside = (people_count: number, fuel_L: number | null) => ({
+  crew_kg: people_count > 0 ? people_count * (person_kg + gear_kg) : null,
+  fuel_kg: fuel_L === null ? null : fuel_L * fuel_kg_per_L,
+});
 
 interface TripFound {
   readonly crewId: string;
@@ -72,11 +77,13 @@ function tripOf(told: SheetTold, { tripId, goneLegsOf }: TripGiven): TripFound |
   return null;
 }
 
-function aboardOf({ each_kg, ...line }: AboardPiece): RolloutTripAnswer['aboard'][number] {
+/** A line of what is aboard, with how many lift one piece. */
+export function aboardOf({ each_kg, ...line }: AboardPiece): RolloutTripAnswer['aboard'][number] {
   return { ...line, lift_people: each_kg === null ? null : peopleToLift(each_kg) };
 }
 
-function carrierOf(carrier: Carrier): RolloutTripAnswer['carriers'][number] {
+/** A carrier as the answer of a trip has it. */
+export function carrierOf(carrier: Carrier): RolloutTripAnswer['carriers'][number] {
   const metres = (cm: number | null) => (cm === null ? null : cm / 100);
   return {
     ...{ carrierId: carrier.carrierId, name: carrier.name, mode: carrier.mode, limit_kg: carrier.limit_kg },

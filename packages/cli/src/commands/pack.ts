@@ -1,11 +1,11 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { dayOnClock, isoDay, type SiteFacts } from '@eavewell/engine';
-import { languageFor, paperChoices, paperLanguageFor } from '@eavewell/words';
 import { threadWork } from '@eavewell/work';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { makePacks, type PackMade, type PacksWanted } from '../packs/makePacks.ts';
+import { paperLanguageOf } from '../packs/paperLanguage.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
@@ -42,7 +42,11 @@ export async function packCommand(
   const facts = options.site === undefined ? read.facts : factsOfSite(read.facts, options.site);
   const out = options.out ?? '.';
   const wanted = {
-    ...{ siteIds: facts.sites.map(({ siteId }) => siteId), out, language: languageOf(language) },
+    ...{
+      siteIds: facts.sites.map(({ siteId }) => siteId),
+      out,
+      language: language === null ? 'en' : paperLanguageOf(language),
+    },
     carrierId: carrierOf(options.by, kit.carriers),
     ...today(),
   };
@@ -64,13 +68,6 @@ export async function packCommand(
 function today(): Pick<PacksWanted, 'today' | 'printedOn'> {
   const day = dayOnClock(new Date());
   return { today: day, printedOn: isoDay(day) };
-}
-
-function languageOf(tag: string | null): string {
-  if (tag === null) return 'en';
-  if (languageFor(tag) !== null || paperLanguageFor(tag) !== null) return tag;
-  const known = paperChoices.map((one) => `${one.code} (${one.name})`).join(', ');
-  throw new WrongUse(spoken.commandLine.trouble.noLanguage(tag, known));
 }
 
 function carrierOf(

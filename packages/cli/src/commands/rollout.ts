@@ -1,6 +1,7 @@
 import { readdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
+  aboardForSites,
   aboardOfTrip,
   areasWeather,
   budgetOfTries,
@@ -24,13 +25,22 @@ import {
 } from '@eavewell/engine';
 import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
-import { isOfRollout, type RolloutGiven, rolloutReport, rolloutSheets } from '@eavewell/report';
+import {
+  crewsOnPaper,
+  isOfRollout,
+  type OnPaperGiven,
+  type RolloutGiven,
+  rolloutReport,
+  rolloutSheets,
+} from '@eavewell/report';
 import type { RolloutReport } from '@eavewell/tables';
 import { threadWork } from '@eavewell/work';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
+import { paperLanguageOf } from '../packs/paperLanguage.ts';
 import { rolloutPage } from '../print/rolloutPage.ts';
 import { rolloutPapers } from '../print/rolloutPapers.ts';
+import { rolloutPdfs } from '../print/rolloutPdfs.ts';
 import { Sheet } from '../print/sheet.ts';
 import { paperLook, write } from '../print/terminal.ts';
 import { json } from '../report/jsonReport.ts';
@@ -51,6 +61,8 @@ export interface RolloutOptions extends FromData {
   readonly compare?: boolean;
   readonly out?: string;
   readonly overwrite?: boolean;
+  /** A language of paper, or true: that of the terminal. */
+  readonly pdf?: string | true;
   readonly json?: boolean;
 }
 
@@ -78,6 +90,8 @@ export async function rolloutCommand(
   context: Context,
 ): Promise<ExitCode> {
   const asked = whatIsAsked(options);
+  if (options.pdf !== undefined && options.out === undefined) throw new WrongUse(words.pdfNeedsOut);
+  if (typeof options.pdf === 'string') paperLanguageOf(options.pdf);
   if (options.out !== undefined) await refuseFolder(options.out, options.overwrite === true);
   const read = await readFolder(folder, context);
   const found = await foundAt(read.facts, asked, context);
@@ -89,6 +103,7 @@ export async function rolloutCommand(
   if (options.out !== undefined) {
     await writeAll(options.out, report);
     sheet.blank();
+    if (options.pdf !== undefined) await writePdfs(options.out, { ...found, report, pdf: options.pdf }, sheet);
     sheet.line(words.written(options.out));
   }
   await write(context.around.stdout, options.json ? `${json(report)}\n` : sheet.text());
@@ -105,9 +120,24 @@ async function writeAll(out: string, report: RolloutReport): Promise<void> {
   for (const { file, text } of papers) await writeFileWhole(join(out, file), text);
 }
 
+/** Manifests and itineraries to be printed; what has a letter no face has is told, and not written. */
+async function writePdfs(
+  out: string,
+  given: OnPaperGiven & { readonly report: RolloutReport; readonly pdf: string | true },
+  sheet: Sheet,
+): Promise<void> {
+  const { report, pdf } = given;
+  const crews = crewsOnPaper(report, given, words.planOn(spoken.numbers.date(report.day)), spoken);
+  const options = { printedOn: report.day, printedAt: null };
+  for await (const made of rolloutPdfs(crews, pdf === true ? spoken.code : pdf, options))
+    if ('bytes' in made) await writeFileWhole(join(out, made.file), made.bytes);
+    else for (const said of made.said) sheet.line(words.pdfNotMade(made.file, said));
+}
+
 /** A manifest of an older plan must not lie among those of this one: somebody would load by it. */
 async function removePapers(out: string): Promise<void> {
-  for (const file of await readdir(out)) if (/^(itinerary|manifest)-.+\.txt$/.test(file)) await rm(join(out, file));
+  for (const file of await readdir(out))
+    if (/^(itinerary|manifest)-.+\.(txt|pdf)$/.test(file)) await rm(join(out, file));
 }
 
 function whatIsAsked(options: RolloutOptions): Asked {
@@ -142,7 +172,7 @@ async function refuseFolder(path: string, mayReplace: boolean): Promise<void> {
   await makeOutFolder(path);
 }
 
-async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): Promise<RolloutGiven> {
+async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): Promise<RolloutGiven & OnPaperGiven> {
   const { today, firstDay, seed } = asked;
   const kit = readyKit(facts, today);
   const sites = [];
@@ -161,6 +191,7 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     futures: futuresOf(ready, found.plan, areasWeather(ready, facts.sites, programme), asked, context),
     legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
     aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),
+    aboardFor: (siteIds) => aboardForSites(siteIds, linesOf, kit),
     compared: asked.isCompared ? await comparedOf(ready, asked, context) : null,
     problems: ready.problems,
   };

@@ -62,6 +62,8 @@ export interface SearchAsked extends OfState {
   /** The plan to go on from; null: from nothing but what has happened. */
   readonly from: string | null;
   readonly onlyCrews: readonly string[] | null;
+  /** Trips of it that stay as they are, as if they were locked. */
+  readonly keepTrips: readonly string[];
 }
 
 /** What a search begins with. */
@@ -208,7 +210,7 @@ async function legs(asked: LegsAsked, around: JobAround): Promise<{ readonly tex
 
 /** What a search begins with; `plan`, `crew`: there is none of that id; `nothing`: there is nothing to plan. */
 async function searchStart(
-  { at, from, onlyCrews }: SearchAsked,
+  { at, from, onlyCrews, keepTrips }: SearchAsked,
   around: JobAround,
 ): Promise<SearchStart | 'plan' | 'crew' | 'nothing'> {
   const held = await holding.of(at, around);
@@ -218,9 +220,13 @@ async function searchStart(
   const now = holding.timed(held, basis?.planId ?? null);
   const { problem } = now.held.ready;
   if (problem.jobs.length === 0 || problem.crews.length === 0) return 'nothing';
+  const kept = keptOf(now);
   return {
-    ...{ key: now.held.key, problem, bounds: now.held.bounds, kept: keptOf(now) },
-    start: from === null ? null : startOf(problem, now.plan, onlyCrews),
+    ...{ key: now.held.key, problem, bounds: now.held.bounds, kept },
+    start:
+      from === null
+        ? null
+        : startOf(problem, now.plan, onlyCrews, (crew, trip) => keepTrips.includes(kept.tripIds[crew]?.[trip] ?? '')),
     from: basis?.from == null ? isoDay(problem.firstDay) : isoDay(basis.from),
   };
 }

@@ -1,0 +1,90 @@
+import type { RolloutTripAnswer } from '@eavewell/tables';
+import { expect, it } from 'vitest';
+import { crewForTests, stopForTests, tripForTests } from '../sheetForTests.ts';
+import { dayCards } from './dayCards.ts';
+import { tripsToRead } from './tripsToRead.ts';
+import { ahead, tripsAhead } from './useKeepItineraries.ts';
+
+const leg = (from: string, to: string, day: string, mode: 'road' | 'river' | 'foot') => ({
+  ...{ from, to, leaves: day, arrives: day, hours_h: 2, limit_kg: null, porters_count: 0, said: `${from} to ${to}` },
+  stretches: [{ wayId: 'W', from, to, mode, carrierId: null, hours_h: 2, changeOver_h: 0 }],
+});
+const part = (siteId: string, mass_kg: number) => ({
+  ...{ siteId, partId: 'pipe', name: 'Pipe', count: 2, each_count: 1, mass_kg, danger: null },
+  ...{ longest_m: 3, lift_people: 1 },
+});
+const day = (at: string, sleeps: string | null) => ({ day: at, said: [`on ${at}`], sleeps, siteIds: [] });
+
+const { trips: _, ...crew } = crewForTests('C1', [], { base: 'store', store: 'store' });
+const answer: RolloutTripAnswer = {
+  ...{ stamp: 's', programme: 'Made up', planId: 'P1', plan: 'Plan', isInForce: true, crew },
+  trip: tripForTests('T1', '2026-06-10', '2026-06-14', [
+    stopForTests('S1', '2026-06-10', '2026-06-11'),
+    stopForTests('S2', '2026-06-12', '2026-06-13'),
+  ]),
+  legs: [
+    leg('store', 'S1', '2026-06-10', 'river'),
+    leg('S1', 'S2', '2026-06-12', 'foot'),
+    leg('S2', 'store', '2026-06-14', 'river'),
+  ],
+  aboard: [part('S2', 30), part('S1', 50)],
+  ...{ carriers: [], crew_kg: null, fuel_kg: null, cautions: [], places: [] },
+  days: [
+    day('2026-06-10', 'S1'),
+    day('2026-06-11', 'S1'),
+    day('2026-06-12', 'S2'),
+    day('2026-06-13', 'S2'),
+    day('2026-06-14', null),
+  ],
+};
+
+it('days that are past stand apart, today comes first, and a day on a river says so', () => {
+  const { before, coming } = dayCards(answer, '2026-06-12');
+  expect(before.map((card) => [card.day, card.isOnRiver])).toEqual([
+    ['2026-06-10', true],
+    ['2026-06-11', false],
+  ]);
+  expect(coming.map((card) => [card.day, card.isOnRiver])).toEqual([
+    ['2026-06-12', false],
+    ['2026-06-13', false],
+    ['2026-06-14', true],
+  ]);
+});
+
+it('what is taken ashore stands on its day, and what is left aboard after each hand-over', () => {
+  const { before, coming } = dayCards(answer, '2026-06-12');
+  const told = [...before, ...coming].map(({ landed, aboard_kg }) => [landed.map(({ siteId }) => siteId), aboard_kg]);
+  expect(told).toEqual([
+    [['S1'], null],
+    [[], 30],
+    [['S2'], null],
+    [[], 0],
+    [[], null],
+  ]);
+});
+
+it('trips are read in the order they go, those under way first, those done not at all', () => {
+  const trip = (tripId: string, leaves: string, state: 'done' | 'underWay' | 'planned') =>
+    tripForTests(tripId, leaves, leaves, [], { state });
+  const trips = [
+    trip('b', '2026-07-01', 'planned'),
+    trip('a', '2026-06-01', 'done'),
+    trip('c', '2026-06-20', 'planned'),
+    trip('d', '2026-08-01', 'underWay'),
+  ];
+  expect(tripsToRead(trips).map(({ tripId }) => tripId)).toEqual(['d', 'c', 'b']);
+});
+
+it('of every crew the next trip is read ahead before the second of any, and no more than a phone is taken along for', () => {
+  const crews = Array.from({ length: 50 }, (_, crew) =>
+    crewForTests(
+      `C${crew}`,
+      Array.from({ length: 6 }, (_, nth) => tripForTests(`C${crew}-${nth}`, `2026-06-1${nth}`, '2026-06-20', [])),
+    ),
+  );
+  const read = tripsAhead({ crews });
+  expect(read).toHaveLength(ahead.ofAll);
+  expect(new Set(read).size).toBe(ahead.ofAll);
+  expect(read.slice(0, 50).every((tripId) => tripId.endsWith('-0'))).toBe(true);
+  expect(tripsAhead({ crews: crews.slice(0, 1) })).toEqual(['C0-0', 'C0-1', 'C0-2', 'C0-3']);
+});

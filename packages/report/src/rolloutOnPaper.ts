@@ -1,0 +1,79 @@
+import type { AboardPiece } from '@eavewell/engine';
+import type { RolloutReport, RolloutTripAnswer, RolloutTripReport, SheetTrip } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
+import { nightsOf } from './rolloutNights.ts';
+import { crewFigures } from './rolloutSheetCrews.ts';
+import type { RolloutGiven } from './rolloutTold.ts';
+import { aboardOf, carrierOf, massesBeside } from './rolloutTripAnswer.ts';
+
+/** What the papers of a plan are made of, beside its report. */
+export interface OnPaperGiven extends Pick<RolloutGiven, 'facts' | 'problem' | 'legsOf'> {
+  /** What is put aboard for sites, the first first. */
+  readonly aboardFor: (siteIds: readonly string[]) => readonly AboardPiece[];
+}
+
+/** A trip as it is put on paper: that of the answer of a trip, of a plan that nobody has kept. */
+type TripOfPaper = Omit<RolloutTripAnswer, 'stamp' | 'planId' | 'isInForce'>;
+
+/** A crew with its trips. */
+export interface CrewOfPaper {
+  readonly programme: string;
+  readonly plan: string;
+  readonly crew: RolloutTripAnswer['crew'];
+  readonly trips: readonly TripOfPaper[];
+}
+
+/**
+ * The crews of a plan with their trips, as papers are made of them.
+ *
+ * @param report - the plan
+ * @param given - what it was made of
+ * @param plan - what it is called
+ * @param language - of sentences
+ * @returns crews in the order of the report
+ * @definition ours
+ */
+export function crewsOnPaper(
+  report: RolloutReport,
+  given: OnPaperGiven,
+  plan: string,
+  language: Language,
+): readonly CrewOfPaper[] {
+  const { facts, problem } = given;
+  return report.crews.flatMap(({ crewId, trips }, at): readonly CrewOfPaper[] => {
+    const crewFacts = facts.rollout.crews.find((one) => one.crewId === crewId);
+    if (crewFacts === undefined) return [];
+    const crew = crewFigures({ facts, problem, language }, crewFacts);
+    const carriers = facts.kit.carriers.filter(({ carrierId }) => crewFacts.carrierIds.includes(carrierId));
+    const known = { programme: report.programme, plan, crew };
+    return [
+      {
+        ...known,
+        trips: trips.map((trip, nth): TripOfPaper => {
+          const dated = tripOf(trip, nth);
+          return {
+            ...{ ...known, trip: dated, legs: trip.legs, cautions: trip.cautions },
+            aboard: given.aboardFor(trip.stops.map(({ siteId }) => siteId)).map(aboardOf),
+            carriers: carriers.map(carrierOf),
+            ...massesBeside(crewFacts.people_count, trip.fuel_L),
+            days: nightsOf({ problem }, dated, given.legsOf(at, nth), crewFacts),
+            places: report.places.map(({ id, name }) => ({ placeId: id, name })),
+          };
+        }),
+      },
+    ];
+  });
+}
+
+/** A planned trip: nothing has happened of it, and nobody looked whether it is tight. */
+function tripOf(
+  { legs: _legs, aboard: _aboard, cautions: _cautions, stops, ...trip }: RolloutTripReport,
+  order: number,
+): SheetTrip {
+  return {
+    ...trip,
+    ...{ state: 'planned', order, notBefore: null, legs: [], broken: [], isTight: false, tightSaid: null },
+    isOverdue: false,
+    stops: stops.map((stop) => ({ ...stop, kept: null, isHandedOver: false, isWayUp: true })),
+  };
+}
