@@ -120,5 +120,5 @@ journey(
     await page.getByRole('button', { name: /^Undo:/ }).click();
     await expect.poll(followed).toEqual(['Before the flood']);
   },
-  170_000,
+  300_000,
 );
