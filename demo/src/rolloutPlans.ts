@@ -70,6 +70,9 @@ export function asOfDay(draft: DraftProgramme, rolloutStart: string, today: stri
   };
 }
 
+/** By so much a season may begin later than for the day the plans were found for: months begin where they begin. */
+const seasons_days = 16;
+
 /** Columns of the rollout that hold months: its seasons go with it, or its plans would meet other ones than those they were found for. */
 const monthColumns = ['months', 'workMonths'];
 
@@ -157,7 +160,7 @@ function planRows(start: string, today: string): Partial<Record<LaterTable, read
         const hasLeft = state === 'done' || state === 'underWay';
         return {
           ...{ planId, tripId, crewId, order },
-          notBefore: notBefore === null ? null : later(start, notBefore),
+          notBefore: notBefore === null ? null : later(start, notBefore + seasons_days),
           ...{ leaves: isKept ? later(start, leaves) : null, back: isKept ? later(start, back) : null },
           leftOn: hasLeft ? later(start, leaves) : null,
           backOn: state === 'done' ? later(start, back) : null,
