@@ -2558,6 +2558,7 @@ export const rolloutPlans = {
   "make": "Make a plan",
   "name": "Name of the plan",
   "name_nth": "Plan {nth, number}",
+  "new_name": "Name of the new plan",
   "no_area": "no area stated",
   "not_in_force": "Not in force",
   "not_served": "not in this plan",

@@ -2559,6 +2559,7 @@ export const rolloutPlans = {
   "make": "Hacer un plan",
   "name": "Nombre del plan",
   "name_nth": "Plan {nth, number}",
+  "new_name": "Nombre del plan nuevo",
   "no_area": "zona sin indicar",
   "not_in_force": "No está en vigor",
   "not_served": "no está en este plan",
