@@ -84,7 +84,11 @@ export interface Told {
 /** Runs the work with a server on an empty data folder, or on that given, and takes it away unless it is to be kept. */
 export async function withServer<T>(
   work: (page: Page, folder: string, told: Told) => Promise<T>,
-  { folder: given, keep = false }: { readonly folder?: string; readonly keep?: boolean } = {},
+  {
+    folder: given,
+    keep = false,
+    threads = false,
+  }: { readonly folder?: string; readonly keep?: boolean; readonly threads?: boolean } = {},
 ): Promise<T> {
   const folder = given ?? join(await mkdtemp(join(tmpdir(), 'eavewell-server-')), 'data');
   const faults: unknown[] = [];
@@ -92,7 +96,8 @@ export async function withServer<T>(
   try {
     const started = await serve({
       ...{ folder, port: 0, version: '0.1.0', demoName: null, by: 'Eavewell' },
-      work: workHere(tasks),
+      // In this thread, so that a test steps through it; in threads where it is about them.
+      ...(threads ? {} : { work: workHere(tasks) }),
       onFault: (error) => faults.push(error),
       onDesign: (done) => told.done.push(done),
     });

@@ -27,6 +27,7 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/kit': async ({ programmeId }, page) =>
     `/p/${programmeId}/kit?sites=${(await toFit(programmeId, page)).join(',')}`,
   '/p/$programmeId/rollout': ({ programmeId }) => `/p/${programmeId}/rollout`,
+  '/p/$programmeId/rollout/sites': ({ programmeId }) => `/p/${programmeId}/rollout/sites`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
   '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
   '/p/$programmeId/changes': ({ programmeId }) => `/p/${programmeId}/changes`,

@@ -15,6 +15,7 @@ import { people_per_household, peopleCells, presenceRows, targetRows } from './p
 import { type DemoRain, demoRain } from './rain.ts';
 import { altitude_m, chlorinationRows, habitCells, rawWaterRows, roofCells, withAsbestos } from './rawWater.ts';
 import { madeRollout } from './rollout.ts';
+import { asOfDay } from './rolloutPlans.ts';
 import { samplesOf } from './samples.ts';
 import { secondSourceOf, secondSourceRows } from './secondSources.ts';
 import { demoNames, type MadeSite, madeSites, purposes } from './sites.ts';
@@ -32,6 +33,8 @@ export interface DemoOptions {
   readonly seed?: number;
   /** Without faults and gaps, every needed cell filled. */
   readonly clean?: boolean;
+  /** The day on which it is looked at [ISO day]: its rollout is under way then. Left out: the demo stands still in time, and nothing has happened. */
+  readonly today?: string;
 }
 
 /** A made programme, with the faults planted in it. */
@@ -48,7 +51,7 @@ export interface DemoProgramme extends ProgrammeTables {
  */
 // long: one programme, table after table
 export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
-  const { sites: count = 60, seed = 1, clean = false } = options;
+  const { sites: count = 60, seed = 1, clean = false, today = null } = options;
   if (!Number.isSafeInteger(count) || count < 1)
     throw new RangeError(`a demo programme has 1 site or more, a whole number; ${count} was asked for`);
   if (!Number.isSafeInteger(seed)) throw new RangeError(`the seed is a whole number; ${seed} was given`);
@@ -129,11 +132,19 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
     rawFiles: rollout ? [rollout.lines] : [],
   };
   const gauges_count = draft.tables.gauges.length;
-  if (clean) return { ...draft, gauges_count, planted: [] };
+  // The plans that are kept are of this demo alone.
+  const hasPlans = today !== null && count === planned_sites && seed === plannedSeed && rollout !== null;
+  const onDay = (made: DraftProgramme) =>
+    hasPlans ? asOfDay(made, String(rollout.settings['rolloutStart']), today) : made;
+  if (clean) return { ...onDay(draft), gauges_count, planted: [] };
   wear(seed, draft);
   if (hasMore) draft.tables.roofs = withAsbestos(draft.tables.roofs);
-  return { ...draft, gauges_count, planted: plantFaults(seed, draft, new Set(particulars.keys())) };
+  const planted = plantFaults(seed, draft, new Set(particulars.keys()));
+  return { ...onDay(draft), gauges_count, planted };
 }
+
+/** Whose plans are kept (setup/demoPlans.mjs). */
+const [planned_sites, plannedSeed] = [60, 1];
 
 /** Wind that stands of the demo are held against, and head its unit takes at the flow of its taps. Invented. */
 const engineering = { windSpeed_m_per_s: 35, unitHead_m: 4 };

@@ -185,10 +185,19 @@ export function rolloutWay(
   ready: ReadyRollout,
   leg: { readonly crew: number; readonly from: number; readonly to: number; readonly period: number },
 ): ExplainedWay | NoWay {
-  const party = ready.parties[ready.problem.crews[leg.crew]!.travel]!;
+  const { travel } = ready.problem.crews[leg.crew]!;
   const [from, to] = [ready.stops[leg.from]!, ready.stops[leg.to]!];
-  return explainedWay(ready.ways, { from, to, party, state: ready.states[leg.period]! });
+  const state = ready.states[leg.period]!;
+  const known = waysFound.get(ready) ?? new Map<string, ExplainedWay | NoWay>();
+  waysFound.set(ready, known);
+  const key = `${travel} ${leg.from} ${leg.to} ${state.causes_positions.join()}`;
+  const way = known.get(key) ?? explainedWay(ready.ways, { from, to, party: ready.parties[travel]!, state });
+  known.set(key, way);
+  return way;
 }
+
+/** Ways that were asked for, each reckoned once: sheets and papers ask for the same ones again and again. */
+const waysFound = new WeakMap<ReadyRollout, Map<string, ExplainedWay | NoWay>>();
 
 /** Skills are bits of a whole number of 32. */
 const mostSkills_count = 31;

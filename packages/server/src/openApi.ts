@@ -10,7 +10,7 @@ export async function openApiText(): Promise<string> {
   // Nothing is asked of what stands behind: only the routes are described.
   const behind = {} as never;
   const app = await buildApp({
-    ...{ programmes: behind, designs: behind, kits: behind, rollouts: behind },
+    ...{ programmes: behind, designs: behind, kits: behind, rollouts: { searches: {} } as never },
     ...{ rolloutPapers: behind, reviews: behind, overviews: behind, tasks: behind },
     keys: { address: '', cookie: '' },
     pages: null,

@@ -2638,7 +2638,9 @@ export interface paths {
         /** More legs for the evaluator in the page. */
         post: {
             parameters: {
-                query?: never;
+                query?: {
+                    plan?: string;
+                };
                 header?: never;
                 path: {
                     programmeId: string;
@@ -2664,7 +2666,13 @@ export interface paths {
                         [name: string]: unknown;
                     };
                     content: {
-                        "application/json": unknown;
+                        "application/json": {
+                            /** @description As the evaluator of the page reads it. */
+                            legs: {
+                                [key: string]: unknown;
+                            };
+                            stamp: string;
+                        };
                     };
                 };
                 /** @description Default Response */
@@ -2751,7 +2759,23 @@ export interface paths {
                         [name: string]: unknown;
                     };
                     content: {
-                        "application/json": unknown;
+                        "application/json": {
+                            /** @description As the evaluator of the page reads it. */
+                            numbers: {
+                                [key: string]: unknown;
+                            };
+                            /** @description Trips by crew, as the crews of the numbers; stops are places among its jobs. */
+                            plan: {
+                                trips: {
+                                    isLocked: boolean;
+                                    notBefore: number;
+                                    stops: number[];
+                                }[][];
+                            };
+                            planId: string | null;
+                            stamp: string;
+                            tripIds: string[][];
+                        };
                     };
                 };
                 /** @description Default Response */
@@ -9807,7 +9831,7 @@ export interface components {
             done_fraction: number;
             importId: string | null;
             /** @enum {string} */
-            kind: "import" | "export" | "design";
+            kind: "import" | "export" | "design" | "rollout";
             name: string | null;
             programmeId: string | null;
             /**
@@ -9822,7 +9846,7 @@ export interface components {
             done_fraction: number;
             importId: string | null;
             /** @enum {string} */
-            kind: "import" | "export" | "design";
+            kind: "import" | "export" | "design" | "rollout";
             name: string | null;
             programmeId: string | null;
             /**

@@ -3,6 +3,16 @@ import type { QueryClient } from '@tanstack/react-query';
 /** Does the program on this computer answer? `refused`: it was started again since, and does not know this page. */
 export type Reach = 'here' | 'gone' | 'refused';
 
+/** What is told of the rollout of a programme. */
+interface RolloutHeard {
+  readonly programmeId: string;
+  readonly what: 'making' | 'search' | 'sheet';
+  readonly done_fraction: number;
+  readonly waiting: number | null;
+  readonly bound: number | null;
+  readonly gap_fraction: number | null;
+}
+
 /** How long until it is tried again, where the browser does not do so itself [ms]. Ours. */
 const again_ms = 4000;
 
@@ -52,6 +62,7 @@ export class Heard {
     const told = (event: Event) => JSON.parse((event as MessageEvent<string>).data);
     source.addEventListener('changed', (event) => this.pass(told(event)));
     source.addEventListener('design', (event) => this.progress(told(event)));
+    source.addEventListener('rollout', (event) => this.rollout(told(event)));
   }
 
   /** The browser gave up listening: because nobody answers, or because the answer was no? */
@@ -79,6 +90,19 @@ export class Heard {
     else
       this.client.setQueryData(['programme', programmeId, 'state'], (state: object | undefined) =>
         state === undefined ? undefined : { ...state, done_fraction },
+      );
+  }
+
+  /** How far a rollout or a search for a plan is, is told some times a second; once there is more to be shown, its pages ask anew. */
+  private rollout({ programmeId, what, ...told }: RolloutHeard): void {
+    if (what === 'making') this.client.setQueryData(['programme', programmeId, 'rolloutMaking'], told.done_fraction);
+    if (what === 'sheet') void this.client.invalidateQueries({ queryKey: ['programme', programmeId, 'rollout'] });
+    if (what !== 'search') return;
+    const queryKey = ['programme', programmeId, 'rolloutSearch'];
+    if (told.done_fraction === 1) void this.client.invalidateQueries({ queryKey });
+    else
+      this.client.setQueryData(queryKey, (state: object | undefined) =>
+        state === undefined ? undefined : { ...state, ...told },
       );
   }
 

@@ -110,7 +110,7 @@ function searchRoutes(app: App, { rollouts }: Behind, find: Find): void {
 async function begin(
   rollouts: Rollouts,
   programme: OpenProgramme,
-  { from, onlyCrews, name, ...asked }: z.infer<typeof answers.searchAsked>,
+  { from, onlyCrews, keepTrips = [], name, ...asked }: z.infer<typeof answers.searchAsked>,
   language: Language,
 ): Promise<string> {
   const runs = () => new Refused([recordProblem('request.search_runs', {}, {})]);
@@ -118,7 +118,7 @@ async function begin(
   for (const planId of [from, asked.into])
     if (planId !== null && programme.facts.row('plans', planId) === null) throw unknown(planId);
   const start = async (): Promise<SearchStart> => {
-    const found = await rollouts.searchStart(programme, { from, onlyCrews });
+    const found = await rollouts.searchStart(programme, { from, onlyCrews, keepTrips });
     if (found === 'plan') throw unknown(from ?? '');
     if (found === 'crew') throw unknown(onlyCrews?.join(', ') ?? '');
     if (found === 'nothing') throw new Refused([recordProblem('request.nothing_to_plan', {}, {})]);

@@ -86,6 +86,8 @@ export class HeldRollouts {
   private plans: (PlansRead & { readonly stamp: string }) | null = null;
   private readonly readies = new Map<string, ReadyHeld>();
   private readonly drawn = new Map<string, Drawn>();
+  /** How often more was drawn or bounded: what was put together before says less. */
+  drawn_count = 0;
 
   /** The state that is asked of; made where it is not held. */
   async of(at: RolloutAt, around: JobAround): Promise<Held> {
@@ -127,7 +129,8 @@ export class HeldRollouts {
     const isLarge = held.facts.sites.length > fewJobs_count;
     for (const old of [...this.readies.keys()].slice(0, isLarge ? undefined : 1 - mostReady_count || undefined))
       if (isLarge || this.readies.size >= mostReady_count) this.readies.delete(old);
-    const found = readyRollout(held.facts, held.sites, { today: held.at.today, planId });
+    const { today } = held.at;
+    const found = readyRollout(held.facts, held.sites, { today, planId, firstDay: firstDayOf(held, planId) });
     const ready = { ...found, problem: ontoSharedMemory(found.problem) };
     const weather = areasWeather(ready, held.facts.sites, held.programme);
     const made: ReadyHeld = { key, ready, timing: retiming(ready.problem), weather, bounds: undefined };
@@ -147,6 +150,7 @@ export class HeldRollouts {
 
   keepDrawn(key: string, drawn: Drawn): void {
     this.drawn.set(key, drawn);
+    this.drawn_count += 1;
     for (const old of [...this.drawn.keys()].slice(0, -mostDrawn_count)) this.drawn.delete(old);
   }
 
@@ -154,6 +158,7 @@ export class HeldRollouts {
   keepBounds(key: string, bounds: WaitingBounds | null): void {
     const ready = this.readies.get(key);
     if (ready !== undefined) ready.bounds = bounds;
+    this.drawn_count += 1;
   }
 }
 
@@ -172,7 +177,13 @@ function keyOf({ facts, at }: Held, planId: string | null): string {
     ...[crewId, state, back],
     stops.map(({ siteId, handOver }) => [siteId, handOver]),
   ]);
-  return JSON.stringify([plan === undefined ? null : plan.from, plan === undefined, past]);
+  return JSON.stringify([firstDayOf({ facts, at }, planId), past]);
+}
+
+/** The first day planned anew: that of the plan or of the settings, today at the earliest. */
+function firstDayOf({ facts, at }: Pick<Held, 'facts' | 'at'>, planId: string | null): DayIndex {
+  const plan = facts.rollout.plans.find((one) => one.planId === planId);
+  return Math.max(at.today, plan?.from ?? facts.settings.rolloutStart ?? at.today);
 }
 
 /** The plan that is shown: the one asked for, else in force, else the one worked out last; null: there is none. Undefined: there is none of that id. */

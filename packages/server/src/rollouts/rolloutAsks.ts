@@ -62,6 +62,8 @@ export interface SearchAsked extends OfState {
   /** The plan to go on from; null: from nothing but what has happened. */
   readonly from: string | null;
   readonly onlyCrews: readonly string[] | null;
+  /** Trips of it that stay as they are, as if they were locked. */
+  readonly keepTrips: readonly string[];
 }
 
 /** What a search begins with. */
@@ -99,6 +101,9 @@ export interface DrawnKept extends OfState {
 }
 
 const holding = new HeldRollouts();
+/** Sheets that were put together, by all that they are made of; and how many are kept. Ours. */
+const sheets = new Map<string, SheetFound>();
+const mostSheets_count = 8;
 
 /** The plan that is meant, timed; undefined: there is none of that id. */
 async function shown({ at, planId }: OfState & { readonly planId: string | null }, around: JobAround) {
@@ -113,7 +118,20 @@ async function sheet(asked: SheetAsked, around: JobAround): Promise<SheetFound |
   if (found === undefined) return null;
   const language = await loadLanguage(asked.language);
   const changes = found.planId === null ? null : (asked.changes[found.planId] ?? null);
-  return sheetOf(holding, found.held, found.planId, { language, changes, notDrawn: asked.notDrawn });
+  const key = JSON.stringify([
+    asked.at.stamp,
+    found.planId,
+    asked.language,
+    changes,
+    asked.notDrawn,
+    holding.drawn_count,
+  ]);
+  const known =
+    sheets.get(key) ?? sheetOf(holding, found.held, found.planId, { language, changes, notDrawn: asked.notDrawn });
+  sheets.delete(key);
+  sheets.set(key, known);
+  for (const old of [...sheets.keys()].slice(0, -mostSheets_count)) sheets.delete(old);
+  return known;
 }
 
 /** One trip in full, as JSON; `plan`, `trip`: there is none of that id. */
@@ -192,7 +210,7 @@ async function legs(asked: LegsAsked, around: JobAround): Promise<{ readonly tex
 
 /** What a search begins with; `plan`, `crew`: there is none of that id; `nothing`: there is nothing to plan. */
 async function searchStart(
-  { at, from, onlyCrews }: SearchAsked,
+  { at, from, onlyCrews, keepTrips }: SearchAsked,
   around: JobAround,
 ): Promise<SearchStart | 'plan' | 'crew' | 'nothing'> {
   const held = await holding.of(at, around);
@@ -202,9 +220,13 @@ async function searchStart(
   const now = holding.timed(held, basis?.planId ?? null);
   const { problem } = now.held.ready;
   if (problem.jobs.length === 0 || problem.crews.length === 0) return 'nothing';
+  const kept = keptOf(now);
   return {
-    ...{ key: now.held.key, problem, bounds: now.held.bounds, kept: keptOf(now) },
-    start: from === null ? null : startOf(problem, now.plan, onlyCrews),
+    ...{ key: now.held.key, problem, bounds: now.held.bounds, kept },
+    start:
+      from === null
+        ? null
+        : startOf(problem, now.plan, onlyCrews, (crew, trip) => keepTrips.includes(kept.tripIds[crew]?.[trip] ?? '')),
     from: basis?.from == null ? isoDay(problem.firstDay) : isoDay(basis.from),
   };
 }

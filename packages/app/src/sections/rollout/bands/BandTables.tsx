@@ -1,8 +1,11 @@
 import type { RolloutSheet } from '@eavewell/tables';
+import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { dateOf } from './axis.ts';
+import { stockLines } from './curves.ts';
 
 /** The curve of the people who drink, as a table: for who reads rather than looks. */
-export function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
+export const DrinkingTable = memo(function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
   const { say, numbers } = useLanguage();
   const { servedByWeek, served, servedBefore_people: before } = sheet;
   if (servedByWeek.length === 0 && served.length === 0) return null;
@@ -46,4 +49,46 @@ export function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
       </table>
     </details>
   );
-}
+});
+
+/** The curve of the stock that is chosen, as a table: each day on which something comes or goes. */
+export const StockTable = memo(function StockTable({
+  sheet,
+  chosen,
+}: {
+  readonly sheet: RolloutSheet;
+  readonly chosen: string | null;
+}) {
+  const { say, numbers } = useLanguage();
+  const lines = stockLines(sheet);
+  const line = lines.find(({ key }) => key === chosen) ?? lines[0];
+  if (line === undefined) return null;
+  return (
+    <details className="band-table on-screen">
+      <summary>{say('rolloutBands.stock_table')}</summary>
+      <table>
+        <caption>{say('rolloutBands.stock_part', { part: line.part, store: line.store })}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{say('rolloutBands.head_day')}</th>
+            {(['in', 'out', 'left'] as const).map((head) => (
+              <th key={head} scope="col" className="num">
+                {say(`rolloutBands.head_${head}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {line.points.map(({ at, in_count, out_count, value }) => (
+            <tr key={at}>
+              <th scope="row">{numbers.date(dateOf(at))}</th>
+              <td className="num">{numbers.fixed(in_count, 0)}</td>
+              <td className="num">{numbers.fixed(out_count, 0)}</td>
+              <td className="num">{numbers.fixed(value, 0)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+});

@@ -1,9 +1,9 @@
 import type { RolloutSheet } from '@eavewell/tables';
-import { useCallback, useRef, useState, useSyncExternalStore } from 'react';
+import { useCallback, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
 import { useIsPrinting } from '../../../look/useIsPrinting.ts';
-import { DrinkingTable } from './BandTables.tsx';
+import { DrinkingTable, StockTable } from './BandTables.tsx';
 import { CrewList } from './CrewList.tsx';
 import type { ByHandOnBands } from './CrewsBand.tsx';
 import { Drawn } from './Drawn.tsx';
@@ -41,6 +41,8 @@ export function Bands({
   const { say } = useLanguage();
   const isPrinting = useIsPrinting();
   const isSlim = useSyncExternalStore(subscribe, () => matchMedia(slim).matches);
+  const [part, choosePart] = useState<string | null>(null);
+  const stock = useMemo(() => ({ key: part, onChoose: choosePart }), [part]);
   const [opened, setOpened] = useState<string | null>(null);
   const near = useRef<HTMLElement | null>(null);
   const open = useCallback((tripId: string, element: HTMLElement) => {
@@ -56,14 +58,15 @@ export function Bands({
       <Exceptions sheet={sheet} onShow={open} />
       {trips.length === 0 ? <p>{say('rolloutBands.no_trips')}</p> : null}
       {sheet.crews.length === 0 ? null : isPrinting ? (
-        <OnPaper sheet={sheet} />
+        <OnPaper sheet={sheet} stock={stock} />
       ) : isSlim ? (
         <CrewList sheet={sheet} programmeId={programmeId} />
       ) : (
-        <Drawn sheet={sheet} byHand={byHand} onOpen={open} />
+        <Drawn sheet={sheet} stock={stock} byHand={byHand} onOpen={open} />
       )}
       {isSlim || sheet.crews.length === 0 ? null : <AsList sheet={sheet} programmeId={programmeId} />}
       <DrinkingTable sheet={sheet} />
+      {isSlim ? null : <StockTable sheet={sheet} chosen={part} />}
       {isSlim && !isPrinting ? null : <LeavingNext sheet={sheet} programmeId={programmeId} />}
       {of === undefined ? null : (
         <TripOpened {...{ of, sheet, programmeId, near }} onClose={close}>

@@ -1,4 +1,5 @@
 import type { RolloutSheet, SheetCrew } from '@eavewell/tables';
+import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { TripMark } from './CrewRow.tsx';
 import { TripKnown, TripPapers } from './TripOpened.tsx';
@@ -13,7 +14,7 @@ interface At {
 }
 
 /** Where there is no room for weeks side by side: ways that close, then each crew with its trips, the next first. */
-export function CrewList({ sheet, programmeId }: At) {
+export const CrewList = memo(function CrewList({ sheet, programmeId }: At) {
   const { say, numbers } = useLanguage();
   const closing = sheet.strips.filter(({ spans }) => spans.length > 0);
   return (
@@ -42,7 +43,7 @@ export function CrewList({ sheet, programmeId }: At) {
       ))}
     </div>
   );
-}
+});
 
 function Crew({ crew, ...at }: At & { readonly crew: SheetCrew }) {
   const language = useLanguage();

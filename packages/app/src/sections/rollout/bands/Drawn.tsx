@@ -8,7 +8,7 @@ import type { OnOpen } from './CrewRow.tsx';
 import { type ByHandOnBands, CrewsBand } from './CrewsBand.tsx';
 import { DrinkingBand } from './DrinkingBand.tsx';
 import { AxisHead, type OnAxis } from './Ground.tsx';
-import { StockBand } from './StockBand.tsx';
+import { StockBand, type StockChoice } from './StockBand.tsx';
 import { axisFor, spanOf, type WeekChoice, weekChoices } from './span.ts';
 import { useSeenAcross } from './useSeen.ts';
 import { WaysBand } from './WaysBand.tsx';
@@ -22,10 +22,12 @@ const crewsWithoutWeeks = 8;
 /** All bands on one axis of weeks, which scrolls sideways inside its frame. */
 export function Drawn({
   sheet,
+  stock,
   byHand,
   onOpen,
 }: {
   readonly sheet: RolloutSheet;
+  readonly stock: StockChoice;
   readonly byHand?: ByHandOnBands | undefined;
   readonly onOpen: OnOpen;
 }) {
@@ -66,7 +68,7 @@ export function Drawn({
             <CrewsBand {...{ sheet, on, byHand, onOpen }} />
             {crews.length > crewsWithoutWeeks ? <AxisHead on={on} /> : null}
             <DrinkingBand sheet={sheet} on={on} />
-            <StockBand sheet={sheet} on={on} />
+            <StockBand sheet={sheet} on={on} choice={stock} />
           </div>
         )}
       </div>

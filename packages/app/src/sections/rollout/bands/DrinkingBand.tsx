@@ -1,5 +1,5 @@
 import type { RolloutSheet } from '@eavewell/tables';
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { dayOf, xOf } from './axis.ts';
 import { bandPath, drinkingOf, type Rise, stepsPath, valuesTo, yOf } from './curves.ts';
@@ -10,7 +10,13 @@ const height = 190;
 const [above, below] = [22, 24];
 
 /** People who drink, week by week: the line, eight in ten futures about it, all as a dashed line, the dates of the finish. */
-export function DrinkingBand({ sheet, on }: { readonly sheet: RolloutSheet; readonly on: OnAxis }) {
+export const DrinkingBand = memo(function DrinkingBand({
+  sheet,
+  on,
+}: {
+  readonly sheet: RolloutSheet;
+  readonly on: OnAxis;
+}) {
   const { say, numbers } = useLanguage();
   const drinking = useMemo(() => drinkingOf(sheet), [sheet]);
   const rise: Rise = { least: 0, most: drinking.all, height_px: height - above - below };
@@ -48,7 +54,7 @@ export function DrinkingBand({ sheet, on }: { readonly sheet: RolloutSheet; read
       </div>
     </>
   );
-}
+});
 
 /** Today, lettered at the foot of its line. */
 function Today({ on, y, date }: { readonly on: OnAxis; readonly y: number; readonly date: string }) {

@@ -1,4 +1,5 @@
 import type { RolloutSheet } from '@eavewell/tables';
+import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { type TripOfCrew, tripsOf } from './tripWords.ts';
@@ -13,7 +14,7 @@ interface Told {
 }
 
 /** What cannot go as planned, what is tight and what is overdue: over the bands, in sentences, the gravest first. */
-export function Exceptions({
+export const Exceptions = memo(function Exceptions({
   sheet,
   onShow,
 }: {
@@ -56,7 +57,7 @@ export function Exceptions({
       ))}
     </div>
   );
-}
+});
 
 function Sentences({
   told,

@@ -88,7 +88,7 @@ const WeekLines = memo(function WeekLines({
 const letter_px = 9;
 
 /** Months over weeks. */
-export function AxisHead({ on }: { readonly on: OnAxis }) {
+export const AxisHead = memo(function AxisHead({ on }: { readonly on: OnAxis }) {
   const { say, numbers } = useLanguage();
   const { axis, seen, today } = on;
   const step = weekStep(axis);
@@ -121,4 +121,4 @@ export function AxisHead({ on }: { readonly on: OnAxis }) {
       </svg>
     </div>
   );
-}
+});

@@ -1,6 +1,6 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { byWayOf, leavingNext, peopleOf, type TripOfCrew } from './tripWords.ts';
 
@@ -13,7 +13,7 @@ interface At {
 }
 
 /** Who leaves next, by way of what, with what aboard; a manifest each. */
-export function LeavingNext({ sheet, programmeId }: At) {
+export const LeavingNext = memo(function LeavingNext({ sheet, programmeId }: At) {
   const { say } = useLanguage();
   const [isAll, showAll] = useState(false);
   const trips = leavingNext(sheet);
@@ -52,7 +52,7 @@ export function LeavingNext({ sheet, programmeId }: At) {
       )}
     </section>
   );
-}
+});
 
 function Row({ of: { trip, crew }, sheet, programmeId }: At & { readonly of: TripOfCrew }) {
   const language = useLanguage();

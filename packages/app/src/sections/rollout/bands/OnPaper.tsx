@@ -6,7 +6,7 @@ import { CrewsHead } from './CrewsBand.tsx';
 import { DrinkingBand } from './DrinkingBand.tsx';
 import { AxisHead, type OnAxis } from './Ground.tsx';
 import { hullsOf } from './hulls.ts';
-import { StockBand } from './StockBand.tsx';
+import { StockBand, type StockChoice } from './StockBand.tsx';
 import { paperAxes, spanOf } from './span.ts';
 import { WaysBand } from './WaysBand.tsx';
 
@@ -14,7 +14,7 @@ import { WaysBand } from './WaysBand.tsx';
 const room_px = Math.floor((297 - 2 * 12) * (96 / 25.4)) - 2 * 32 - 152;
 
 /** The bands on paper: so many weeks a sheet, one under the other, with all their crews. */
-export function OnPaper({ sheet }: { readonly sheet: RolloutSheet }) {
+export function OnPaper({ sheet, stock }: { readonly sheet: RolloutSheet; readonly stock: StockChoice }) {
   const today = readIsoDay(sheet.day) ?? 0;
   return paperAxes(spanOf(sheet), today, room_px).map((axis) => {
     const on: OnAxis = { axis, today, seen: { from: 0, to: axis.width_px } };
@@ -29,7 +29,7 @@ export function OnPaper({ sheet }: { readonly sheet: RolloutSheet }) {
         <div className="bands-together">
           <AxisHead on={on} />
           <DrinkingBand sheet={sheet} on={on} />
-          <StockBand sheet={sheet} on={on} />
+          <StockBand sheet={sheet} on={on} choice={stock} />
         </div>
       </div>
     );

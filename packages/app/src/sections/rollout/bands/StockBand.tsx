@@ -1,5 +1,5 @@
 import type { RolloutSheet } from '@eavewell/tables';
-import { useId, useMemo, useState } from 'react';
+import { memo, useId, useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { xOf } from './axis.ts';
 import { type Rise, type StockLine, stepsPath, stockLines, valuesTo, yOf } from './curves.ts';
@@ -8,12 +8,25 @@ import { BandTitle, Ground, type OnAxis } from './Ground.tsx';
 const height = 118;
 const [above, below] = [20, 14];
 
+/** Which part in which store is shown; null: the tightest. */
+export interface StockChoice {
+  readonly key: string | null;
+  readonly onChoose: (key: string) => void;
+}
+
 /** What lies in a store of one part, day by day; which part is chosen from a list, the tightest first. */
-export function StockBand({ sheet, on }: { readonly sheet: RolloutSheet; readonly on: OnAxis }) {
+export const StockBand = memo(function StockBand({
+  sheet,
+  on,
+  choice: { key, onChoose },
+}: {
+  readonly sheet: RolloutSheet;
+  readonly on: OnAxis;
+  readonly choice: StockChoice;
+}) {
   const { say, numbers } = useLanguage();
   const lines = useMemo(() => stockLines(sheet), [sheet]);
-  const [chosen, choose] = useState<string | null>(null);
-  const line = lines.find(({ key }) => key === chosen) ?? lines[0];
+  const line = lines.find((one) => one.key === key) ?? lines[0];
   if (line === undefined) return null;
   const rise = riseOf(line);
   return (
@@ -21,7 +34,7 @@ export function StockBand({ sheet, on }: { readonly sheet: RolloutSheet; readonl
       <BandTitle on={on} title={say('rolloutBands.stock')} about={say('rolloutBands.stock_about')}>
         <label className="on-screen">
           <span className="said-only">{say('rolloutBands.stock_of')}</span>
-          <select value={line.key} onChange={(event) => choose(event.target.value)}>
+          <select value={line.key} onChange={(event) => onChoose(event.target.value)}>
             {lines.map((one) => (
               <option key={one.key} value={one.key}>
                 {say('rolloutBands.stock_part_least', {
@@ -46,7 +59,7 @@ export function StockBand({ sheet, on }: { readonly sheet: RolloutSheet; readonl
       </div>
     </>
   );
-}
+});
 
 function riseOf({ points }: StockLine): Rise {
   const counts = points.map(({ value }) => value);

@@ -1,4 +1,5 @@
 import type { RolloutSheet, SheetStrip } from '@eavewell/tables';
+import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { dayOf, xOf } from './axis.ts';
 import { BandTitle, Ground, type OnAxis } from './Ground.tsx';
@@ -9,7 +10,13 @@ const foot = 21;
 const bar = 15;
 
 /** Ways that close: when this plan does not go them, and how often each week closed in the years of the gauge. */
-export function WaysBand({ strips, on }: { readonly strips: RolloutSheet['strips']; readonly on: OnAxis }) {
+export const WaysBand = memo(function WaysBand({
+  strips,
+  on,
+}: {
+  readonly strips: RolloutSheet['strips'];
+  readonly on: OnAxis;
+}) {
   const { say } = useLanguage();
   if (strips.length === 0) return null;
   return (
@@ -30,7 +37,7 @@ export function WaysBand({ strips, on }: { readonly strips: RolloutSheet['strips
       </ul>
     </>
   );
-}
+});
 
 /** In words what the strip shows: when it is not gone, and when it was worst. */
 function Said({ strip: { spans, weeks } }: { readonly strip: SheetStrip }) {

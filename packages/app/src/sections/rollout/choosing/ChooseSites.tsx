@@ -4,6 +4,7 @@ import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { SiteFinder } from '../../sites/index.ts';
+import { whenAsked } from '../finding/whenAsked.ts';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { CandidateRows } from './CandidateRows.tsx';
 import { ChoosingTools } from './ChoosingTools.tsx';
@@ -28,11 +29,11 @@ export function ChooseSites() {
   const { candidates } = sheet;
   const tally = useMemo(() => candidateTally(candidates), [candidates]);
   const ordered = useMemo(() => inOrder(candidates), [candidates]);
-  const finder = useMemo(() => new SiteFinder(ordered), [ordered]);
+  const finder = useMemo(() => whenAsked(() => new SiteFinder(ordered)), [ordered]);
   const [typed, setTyped] = useState('');
   const wanted = useDeferredValue(typed);
   const found = useMemo(() => {
-    const places = finder.find(wanted);
+    const places = wanted.trim() === '' ? null : finder().find(wanted);
     return chosenCandidates(places === null ? ordered : [...places].map((at) => ordered[at]!), later);
   }, [finder, ordered, wanted, later]);
   const [own, setOwn] = useState<ReadonlySet<string> | null>(null);
@@ -56,7 +57,7 @@ export function ChooseSites() {
           {say('rolloutChoosing.back')}
         </Link>
       </p>
-      <NotHolding programmeId={programmeId} candidates={candidates} />
+      <NotHolding programmeId={programmeId} candidates={candidates} isWhoAsked={chosen.size > 0} />
       <ChoosingTools {...{ candidates, tally, asked, typed }} onType={setTyped} />
       {chosen.size === 0 ? null : (
         <section className="chosen-work on-screen" aria-labelledby="chosen-work">

@@ -1,5 +1,5 @@
 import type { SheetCandidate } from '@eavewell/tables';
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { useChange } from '../../../api/useChange.ts';
 import { useWho } from '../../../api/useWho.ts';
 import { NotSaved } from '../../../forms/FaultSummary.tsx';
@@ -12,9 +12,16 @@ import { notHolding } from './chosenCandidates.ts';
 const asked = ['settings'] as const;
 
 /** Whether sites that do not hold are planned: said with how many they are, and settled for the whole programme alone. */
-export function NotHolding(props: { readonly programmeId: string; readonly candidates: readonly SheetCandidate[] }) {
+// long: one question: what it is, its answer, what came of it
+export function NotHolding(props: {
+  readonly programmeId: string;
+  readonly candidates: readonly SheetCandidate[];
+  /** The form below asks who makes a change: it is asked once on a page. */
+  readonly isWhoAsked: boolean;
+}) {
   const { say, numbers } = useLanguage();
-  const { programmeId, candidates } = props;
+  const { programmeId, candidates, isWhoAsked } = props;
+  const [isOpen, setOpen] = useState(false);
   const { left, planned } = useMemo(() => notHolding(candidates), [candidates]);
   const known = useKnownRows(programmeId, asked);
   const who = useWho();
@@ -31,10 +38,10 @@ export function NotHolding(props: { readonly programmeId: string; readonly candi
     <section className="not-holding" aria-labelledby="not-holding">
       <h2 id="not-holding">{say('rolloutChoosing.hold_title')}</h2>
       <p>{say(isBold ? 'rolloutChoosing.hold_planned' : 'rolloutChoosing.hold_left', values)}</p>
-      <details>
+      <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>{say(isBold ? 'rolloutChoosing.hold_mend' : 'rolloutChoosing.hold_all_the_same')}</summary>
         <p>{say(isBold ? 'rolloutChoosing.hold_mend_about' : 'rolloutChoosing.hold_all_about', values)}</p>
-        <Who />
+        {isOpen && !isWhoAsked ? <Who /> : null}
         <NotSaved outcome={outcome} />
         <button
           type="button"

@@ -11,6 +11,7 @@ import { mendingOf } from './mending.ts';
 import { useVillages } from './useVillages.ts';
 import { comingDay, type Village, type VillageFound, villageFound } from './villageFound.ts';
 import { villageWords } from './villageWords.ts';
+import { whenAsked } from './whenAsked.ts';
 import './finding.css';
 
 const from = '/p/$programmeId/rollout';
@@ -49,10 +50,10 @@ export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutShe
 function NameField({ villages, onChosen }: { readonly villages: readonly Village[]; onChosen(siteId: string): void }) {
   const { say, numbers } = useLanguage();
   const [typed, setTyped] = useState('');
-  const finder = useMemo(() => new SiteFinder(villages), [villages]);
+  const finder = useMemo(() => whenAsked(() => new SiteFinder(villages)), [villages]);
   // At once, not deferred: a key pressed right after the last letter is to choose among what those letters find.
   const items = useMemo(() => {
-    const places = finder.find(typed);
+    const places = typed.trim() === '' ? null : finder().find(typed);
     const shown = places === null ? villages.slice(0, most) : [...places.slice(0, most)].map((at) => villages[at]!);
     return shown.map((village) => ({ ...village, id: village.siteId }));
   }, [finder, villages, typed]);

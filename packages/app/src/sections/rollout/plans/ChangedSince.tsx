@@ -1,5 +1,7 @@
 import type { RolloutSheet } from '@eavewell/tables';
+import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { queries } from '../../../api/queries.ts';
 import { useChange } from '../../../api/useChange.ts';
 import { useWho } from '../../../api/useWho.ts';
 import { NotSaved } from '../../../forms/FaultSummary.tsx';
@@ -19,6 +21,7 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
   const { say, numbers } = useLanguage();
   const who = useWho();
   const rows = useKnownRows(programmeId, planTables);
+  const { data: last } = useQuery(queries.lastRecords(programmeId));
   const { change, state, outcome } = useChange(programmeId);
   const { state: search, begin } = useSearchForPlan(programmeId);
   const [isTried, setTried] = useState(false);
@@ -30,7 +33,8 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
     if (who === '') document.getElementById(whoId)?.focus();
     else act();
   };
-  const keep = () => void change(retimedChanges({ sheet, rows: rows ?? [], at: new Date().toISOString() }));
+  const keep = () =>
+    void change(retimedChanges({ sheet, rows: rows ?? [], at: timedAt(sheet.version, last?.records ?? []) }));
   const anew = () => begin.mutate({ from: planId, into: planId, name: null, seconds: anew_s, onlyCrews: null });
   return (
     <section className="changed-since on-screen" aria-label={say('rolloutPlans.changed')}>
@@ -66,4 +70,10 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
       {isTried && who === '' ? <p className="field-wanting">{say('forms.name_needed')}</p> : null}
     </section>
   );
+}
+
+/** Of when the days of a sheet are: of now, unless somebody changed something that it does not know of yet. */
+function timedAt(version: number, records: readonly { readonly place: number; readonly at: string }[]): string {
+  const isOfNow = records.every(({ place }) => place <= version);
+  return (isOfNow ? undefined : records.find(({ place }) => place === version)?.at) ?? new Date().toISOString();
 }

@@ -1,0 +1,310 @@
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { dayOnClock, evaluatePlan, isoDay, type RolloutPlan, readNumbers } from '@eavewell/engine';
+import {
+  type RolloutSheet,
+  type RolloutTripAnswer,
+  rolloutComparison,
+  rolloutSheet,
+  rolloutTrip,
+} from '@eavewell/tables';
+import { expect, it } from 'vitest';
+import { type Files, good } from './folder.ts';
+import { lines, sound } from './rolloutFolder.ts';
+import { type Page, withServer, zipOf } from './served.ts';
+
+const today = dayOnClock(new Date());
+const dayIn = (days: number) => isoDay(today + days);
+
+/** Three sites that are ready to be gone to from today on, whatever the day. */
+const ready: Files = {
+  ...Object.fromEntries(
+    Object.entries(sound).filter(([name]) => !/^(?:plan|arrivals|carriersAway|workCal)/.test(name)),
+  ),
+  'kitRules.csv': 'ruleId,partId,countedBy,each_count\nK1,gutter-4,site,3\n',
+  'ways.csv': String(sound['ways.csv'])
+    .replace('400,,hills,R-tarn', '4000,,hills,R-tarn')
+    .replace('foot,10,,,,2', 'road,10,,,,'),
+  'carriers.csv': String(sound['carriers.csv']).replace('boat,600', 'boat,2600'),
+  'closures.csv': lines(
+    'closureId,wayId,weatherArea,months,from,to,slower_factor,reason',
+    `C1,W3,,,${dayIn(60)},${dayIn(90)},,flood`,
+  ),
+  'crews.csv': lines(
+    'crewId,name,base,store,people,restDays,mostDaysAway,cost_per_day,currency,priceDate,porters',
+    'east,East crew,store,,5,sun,7,120,USD,2026-02-01,4',
+    'west,West crew,jetty,shed,4,sun,7,,,,4',
+  ),
+  'sites.csv': lines(
+    'siteId,name,latitude_deg,longitude_deg,people,gaugeId,place,weatherArea',
+    'S001,Upper Tarn,-8.5,125.25,120,G-east,,hills',
+    'S002,Lower Tarn,-8.55,125.3,85,G-east,,',
+    'S003,Ferry Stones,-8.75,125.5,240,G-west,jetty,',
+  ),
+  'settings.json':
+    '{ "programme": "Tarn water", "target": { "longestDryRun_days": 5 }, "currency": "USD", "mainStore": "store", "mustHold": "no", "installLow_days": 3, "installLikely_days": 4, "installHigh_days": 6 }\n',
+};
+
+const codesOf = ({ status, body }: Awaited<ReturnType<Page['ask']>>) => [
+  status,
+  ...(body.problems ?? []).map(({ code }: { code: string }) => code),
+];
+
+async function taken(page: Page, files: Files): Promise<string> {
+  const programme = await page.empty();
+  expect((await page.takeIn(programme, 'tarn.zip', zipOf(files))).status).toBe(200);
+  return programme;
+}
+
+async function sheetOf(page: Page, programme: string, more = ''): Promise<RolloutSheet> {
+  const { status, body } = await page.ask('GET', `${programme}/rollout${more}`);
+  expect([status, body.detail]).toEqual([200, undefined]);
+  return rolloutSheet.parse(body);
+}
+
+const wanted = { by: 'Nadi', from: null, into: null, name: 'First', seconds: 0.3, seed: 1, onlyCrews: null };
+
+/** Searches to the end, and gives how it ended. */
+async function searched(page: Page, programme: string, more: object = {}) {
+  const begun = await page.ask('POST', `${programme}/rollout/search`, { ...wanted, ...more });
+  expect(begun.status, JSON.stringify(begun.body)).toBe(200);
+  return ended(page, programme);
+}
+
+async function ended(page: Page, programme: string) {
+  for (;;) {
+    const { body } = await page.ask('GET', `${programme}/rollout/search`);
+    if (body.taskId === null) return body;
+    await new Promise((later) => setTimeout(later, 20));
+  }
+}
+
+/** What the kit of a site holds, by part [count]. */
+async function kitOf(page: Page, programme: string, siteId: string) {
+  const { body } = await page.ask('GET', `${programme}/sites/${siteId}/kit`);
+  const lines = body.lines as readonly { readonly partId: string; readonly total_count: number | null }[];
+  return Object.fromEntries(
+    lines.flatMap(({ partId, total_count: all }) => (all === null || all === 0 ? [] : [[`${siteId} ${partId}`, all]])),
+  );
+}
+
+/** What is put aboard, by site and part [count]. */
+function aboardBySite(aboard: RolloutTripAnswer['aboard']) {
+  const found: Record<string, number> = {};
+  for (const { siteId, partId, count, each_count } of aboard)
+    found[`${siteId} ${partId}`] = (found[`${siteId} ${partId}`] ?? 0) + count * each_count;
+  return found;
+}
+
+const plansOf = async (page: Page, programme: string) =>
+  (await sheetOf(page, programme)).plans.map(({ planId, name, trips_count }) => [planId, name, trips_count > 0]);
+
+const change = (page: Page, programme: string, ...changes: readonly object[]) =>
+  page.ask('POST', `${programme}/changes`, { by: 'Oren', changes });
+
+it('a programme without ways, crews or plans has a sheet that says so; what is not there is refused with words', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, good);
+    const sheet = await sheetOf(page, programme);
+    expect([sheet.planId, sheet.plans, sheet.crews, sheet.finish]).toEqual([null, [], [], null]);
+    expect(sheet.sentence).toBe('No plan is kept yet. No site can be planned as the tables stand.');
+    expect(sheet.problems.map(({ code }) => code)).toContain('rollout.no_crews');
+    expect(sheet.candidates.map(({ siteId, reason, said }) => [siteId, reason, said !== ''])).toEqual(
+      ['S001', 'S002', 'S003'].map((siteId) => [siteId, expect.any(String), true]),
+    );
+    const odd: readonly (readonly [string, number, string])[] = [
+      ['/rollout?plan=P9', 404, 'request.not_found'],
+      ['/rollout?plan=%2e%2e', 400, 'request.wrong'],
+      ['/rollout/trips/T001', 404, 'request.not_found'],
+      ['/rollout/trips/T001?plan=P9', 404, 'request.not_found'],
+      ['/rollout/compared?a=P1&b=P2', 404, 'request.not_found'],
+      ['/rollout/numbers?plan=P9', 404, 'request.not_found'],
+    ];
+    for (const [path, status, code] of odd)
+      expect([path, ...codesOf(await page.ask('GET', `${programme}${path}`))]).toEqual([path, status, code]);
+    const nothing = await page.ask('POST', `${programme}/rollout/search`, wanted);
+    expect(codesOf(nothing)).toEqual([409, 'request.nothing_to_plan']);
+    expect(nothing.body.detail).not.toBe('');
+    const bad = { ...wanted, seconds: -1 };
+    expect(codesOf(await page.ask('POST', `${programme}/rollout/search`, bad))).toEqual([400, 'request.wrong']);
+  });
+});
+
+it('a plan that is found is kept as one step, and its sheet, trips, comparison and numbers say the same of it', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    const before = await sheetOf(page, programme);
+    expect(before.sentence).toBe('No plan is kept yet. 3 sites can be planned.');
+    for (const [asked, value] of [
+      [{ from: 'P9' }, 'P9'],
+      [{ into: 'P9' }, 'P9'],
+      [{ onlyCrews: ['nobody'] }, 'nobody'],
+    ] as const) {
+      const refused = await page.ask('POST', `${programme}/rollout/search`, { ...wanted, ...asked });
+      expect([...codesOf(refused), refused.body.problems[0].facts.value]).toEqual([404, 'request.not_found', value]);
+    }
+    expect(await searched(page, programme)).toMatchObject({ planId: 'P1', problem: null });
+    const sheet = await sheetOf(page, programme);
+    expect([sheet.planId, sheet.version, sheet.plans[0]]).toMatchObject([
+      'P1',
+      before.version + 1,
+      { name: 'First', sites_count: 3 },
+    ]);
+    const trips = sheet.crews.flatMap((crew) => crew.trips);
+    const stops = trips.flatMap((trip) => trip.stops);
+    expect(stops.map(({ siteId }) => siteId).sort()).toEqual(['S001', 'S002', 'S003']);
+    // What was worked out last is what is worked out now.
+    for (const { handOver, kept } of stops) expect(kept).toBe(handOver);
+    expect(sheet.changedSince).toBeNull();
+    const last = stops
+      .map(({ served }) => served!)
+      .sort()
+      .at(-1)!;
+    expect(sheet.finish!.likely).toBe(last);
+    expect(sheet.served.at(-1)).toEqual({ day: last, people: 445 });
+    for (const { tripId, stops: own } of trips) {
+      const { status, body } = await page.ask('GET', `${programme}/rollout/trips/${tripId}`);
+      const trip = rolloutTrip.parse(body);
+      expect([status, trip.trip.stops.map(({ siteId }) => siteId)]).toEqual([200, own.map(({ siteId }) => siteId)]);
+      const wants = await Promise.all(own.map(({ siteId }) => kitOf(page, programme, siteId)));
+      expect(aboardBySite(trip.aboard)).toEqual(Object.assign({}, ...wants));
+      expect([trip.days[0]!.day, trip.days.at(-1)!.day]).toEqual([trip.trip.leaves, trip.trip.back]);
+    }
+    const same = rolloutComparison.parse((await page.ask('GET', `${programme}/rollout/compared?a=P1&b=P1`)).body);
+    expect([same.sites, same.finish_days, same.waiting_personDays, same.said]).toEqual([
+      [],
+      0,
+      0,
+      ['First and First go to the same sites on the same days.'],
+    ]);
+    const { body: numbers } = await page.ask('GET', `${programme}/rollout/numbers`);
+    const problem = readNumbers(numbers.numbers);
+    const outcome = evaluatePlan(problem, numbers.plan as RolloutPlan);
+    const days = outcome.trips
+      .flat()
+      .flatMap((trip) =>
+        trip.stops.map(({ job, handOverDay }) => [problem.jobs[job]!.siteId, isoDay(problem.firstDay + handOverDay)]),
+      );
+    expect(days).toEqual(stops.map(({ siteId, handOver }) => [siteId, handOver]));
+    const pairs = [{ travel: 0, from: 0, to: problem.placeIds.length }];
+    const legs = await page.ask('POST', `${programme}/rollout/legs`, { stamp: numbers.stamp, pairs });
+    expect([legs.status, legs.body.legs.travels[0].keySteps]).toEqual([200, [problem.placeIds.length]]);
+    const odd = await page.ask('POST', `${programme}/rollout/legs`, { stamp: 'of-yesterday', pairs });
+    expect(codesOf(odd)).toEqual([409, 'request.other_state']);
+    // One step back, and nothing of it is left.
+    expect((await page.ask('POST', `${programme}/undo`, { by: 'Nadi' })).status).toBe(200);
+    const after = await sheetOf(page, programme);
+    expect([after.plans, after.planId]).toEqual([[], null]);
+  });
+});
+
+it('what changed in the tables since is told, and what happened stays when it is planned anew', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const before = await sheetOf(page, programme);
+    const [trip, ...others] = before.crews.flatMap((crew) => crew.trips);
+    expect(others.length).toBeGreaterThan(0);
+    const closed = { closureId: 'C9', wayId: 'W1', from: dayIn(0), to: dayIn(9), reason: 'a tree across' };
+    expect((await change(page, programme, { kind: 'added', table: 'closures', key: 'C9', after: closed })).status).toBe(
+      200,
+    );
+    const told = (await sheetOf(page, programme)).changedSince!;
+    expect([told.changes_count, told.moved_count > 0]).toEqual([1, true]);
+    expect(told.changes.map(({ by, said }) => [by, said])).toEqual([['Oren', expect.stringContaining('C9')]]);
+    await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
+    // It left today.
+    const left = {
+      kind: 'edited',
+      table: 'planTrips',
+      key: `P1/${trip!.tripId}`,
+      before: { leftOn: null },
+      after: { leftOn: dayIn(0) },
+    };
+    expect((await change(page, programme, left)).status).toBe(200);
+    const under = (await sheetOf(page, programme)).crews.flatMap((crew) => crew.trips);
+    expect(under.find(({ tripId }) => tripId === trip!.tripId)).toMatchObject({ state: 'underWay', leaves: dayIn(0) });
+    expect(await searched(page, programme, { from: 'P1', into: 'P1' })).toMatchObject({ planId: 'P1' });
+    const anew = (await sheetOf(page, programme)).crews.flatMap((crew) => crew.trips);
+    const gone = anew.filter(({ state }) => state === 'underWay');
+    expect(gone.map(({ tripId, stops }) => [tripId, stops.map(({ siteId }) => siteId)])).toEqual([
+      [trip!.tripId, trip!.stops.map(({ siteId }) => siteId)],
+    ]);
+    const all = anew.flatMap(({ stops }) => stops.map(({ siteId }) => siteId)).sort();
+    expect(all).toEqual(['S001', 'S002', 'S003']);
+  });
+});
+
+it('a search that runs is not begun twice; called off it leaves nothing; a plan changed meanwhile stays as it is', async () => {
+  await withServer(
+    async (page) => {
+      const programme = await taken(page, ready);
+      const begun = await page.ask('POST', `${programme}/rollout/search`, { ...wanted, seconds: 30 });
+      expect(begun.status).toBe(200);
+      const twice = await page.ask('POST', `${programme}/rollout/search`, wanted);
+      expect(codesOf(twice)).toEqual([409, 'request.search_runs']);
+      expect(twice.body.detail).not.toBe('');
+      expect((await page.ask('DELETE', `/api/tasks/${begun.body.taskId}`)).status).toBe(204);
+      expect(await ended(page, programme)).toMatchObject({ planId: null, problem: null });
+      expect(await plansOf(page, programme)).toEqual([]);
+      await searched(page, programme);
+      await page.ask('POST', `${programme}/rollout/search`, {
+        ...wanted,
+        from: 'P1',
+        into: 'P1',
+        name: 'Beside',
+        seconds: 1,
+      });
+      const renamed = { kind: 'edited', table: 'plans', key: 'P1', before: { name: 'First' }, after: { name: 'Ours' } };
+      expect((await change(page, programme, renamed)).status).toBe(200);
+      expect(await ended(page, programme)).toMatchObject({ planId: 'P2', problem: null });
+      expect(await plansOf(page, programme)).toEqual([
+        ['P1', 'Ours', true],
+        ['P2', 'Beside', true],
+      ]);
+    },
+    { threads: true },
+  );
+}, 60_000);
+
+it('a search that ran when the program ended is said to be cut off, and nothing of it counts', async () => {
+  const room = await mkdtemp(join(tmpdir(), 'eavewell-rollout-'));
+  const folder = join(room, 'data');
+  const marks = join(folder, 'derived', 'tasks');
+  try {
+    let [programme, mark, text] = ['', '', ''];
+    await withServer(
+      async (page) => {
+        programme = await taken(page, ready);
+        await page.ask('POST', `${programme}/rollout/search`, { ...wanted, seconds: 30 });
+        while (text === '') {
+          for (const name of (await readdir(marks)).filter((one) => one.endsWith('.json'))) {
+            const found = await readFile(join(marks, name), 'utf8').catch(() => '{}');
+            if (JSON.parse(found).kind === 'rollout') [mark, text] = [join(marks, name), found];
+          }
+          await new Promise((later) => setTimeout(later, 20));
+        }
+      },
+      { folder, keep: true, threads: true },
+    );
+    expect(text).toContain('First');
+    // As it lies there where the program was killed.
+    await writeFile(mark, text);
+    await withServer(
+      async (page) => {
+        const { body } = await page.ask('GET', '/api/tasks');
+        expect(body.tasks.map(({ kind, state, name }: Record<string, string>) => [kind, state, name])).toContainEqual([
+          'rollout',
+          'cutOff',
+          'First',
+        ]);
+        expect((await page.ask('GET', `${programme}/rollout/search`)).body.taskId).toBeNull();
+        expect(await plansOf(page, programme)).toEqual([]);
+      },
+      { folder, keep: true },
+    );
+  } finally {
+    await rm(dirname(folder), { recursive: true, force: true });
+  }
+}, 60_000);
