@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readIsoDay } from '../../kernel/index.ts';
 import { readyWays } from './readyWays.ts';
-import { openChance, weekOf } from './riverChance.ts';
+import { levelShares, openChance, weekOf } from './riverChance.ts';
 import { asked, place, way } from './ways.testing.ts';
 
 describe('readyWays', () => {
