@@ -43,12 +43,12 @@ interface Base {
 }
 
 /** What was drawn of a plan. */
-export interface Drawn {
+interface Drawn {
   readonly futures: FinishDates;
 }
 
 /** A rollout made ready for what has happened of a plan. */
-export interface ReadyHeld {
+interface ReadyHeld {
   readonly key: string;
   readonly ready: ReadyRollout;
   readonly timing: Retiming;
