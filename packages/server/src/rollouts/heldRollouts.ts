@@ -29,7 +29,7 @@ import type { JobAround } from '@eavewell/work';
 import { readList } from '../designs/designFiles.ts';
 import { type PlansRead, readFacts, readPlans, type WayLinesRead } from './readFacts.ts';
 import type { RolloutAt } from './rolloutAt.ts';
-import { ontoSharedMemory } from './sharedLegs.ts';
+import { ontoSharedMemory } from './acrossThreads.ts';
 
 /** The facts beside the plans, with what the rollout wants to know of each site. */
 interface Base {

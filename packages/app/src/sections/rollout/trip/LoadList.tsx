@@ -1,4 +1,4 @@
-import type { AboardLine, StopLoad, TripLoad } from '@eavewell/report';
+import type { AboardLine, StopLoad, TripLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { kg, massOf } from './masses.ts';
