@@ -7,6 +7,8 @@ import { type TripOfCrew, tripsOf } from './tripWords.ts';
 /** Sentences of a kind that stand open; the rest is folded. Ours. */
 const open_most = 3;
 
+const sitesOf = ({ trip: { stops } }: TripOfCrew) => `${stops.map(({ name }) => name).join(', ')}.`;
+
 interface Told {
   readonly key: string;
   readonly said: string;
@@ -33,8 +35,8 @@ export const Exceptions = memo(function Exceptions({
       of.trip.broken.map(({ said }, nth): Told => ({ key: `${of.trip.tripId} ${nth}`, said, trip: of })),
     ),
     plan: ofPlan.map(({ said }, nth): Told => ({ key: String(nth), said, trip: null })),
-    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: of.trip.said, trip: of })),
-    tight: tight.map((of): Told => ({ key: of.trip.tripId, said: of.trip.tightSaid ?? of.trip.said, trip: of })),
+    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: sitesOf(of), trip: of })),
+    tight: tight.map((of): Told => ({ key: of.trip.tripId, said: of.trip.tightSaid ?? sitesOf(of), trip: of })),
   };
   const counts = { broken: broken.length, plan: ofPlan.length, overdue: overdue.length, tight: tight.length };
   const kinds = (['broken', 'plan', 'overdue', 'tight'] as const).filter((kind) => counts[kind] > 0);
