@@ -1,4 +1,4 @@
-import { readIsoDay, readyKit, readyProgramme, readyRollout, rolloutSites } from '@eavewell/engine';
+import { keptPlan, readIsoDay, readyKit, readyProgramme, readyRollout, rolloutSites } from '@eavewell/engine';
 import { loadLanguage, problemSentence } from '@eavewell/words';
 import { describe, expect, it } from 'vitest';
 import { type Files, readFiles } from './folder.ts';
@@ -63,7 +63,55 @@ const cases: readonly (readonly [name: string, files: Files, code: string, said:
     /east/,
   ],
   ['a crew whose cost nobody states', sound, 'rollout.cost_unknown', /west/],
+  ['what fills a store is away', sound, 'rollout.haul_carrier_away', /truck.*shed.*1.June?.2027/],
 ];
+
+/** Faults of a plan that are seen on a day alone: the kept plan, the day, and what is told. */
+const planCases: readonly (readonly [name: string, files: Files, today: string, code: string, said: RegExp])[] = [
+  ['a trip that left on a day to come', sound, '2027-02-01', 'rollout.left_after_today', /T1.*23.Feb\w*.2027/],
+  [
+    'two trips of a crew under way at once',
+    but(
+      'planTrips.csv',
+      ['T2,east,1.5,2027-04-01,yes,2027-04-05,2027-04-09,,', 'T2,west,1.5,,,,,2027-02-25,'],
+      ['2027-03-06', ''],
+    ),
+    '2027-03-05',
+    'rollout.two_under_way',
+    /T1, T2.*west/,
+  ],
+  [
+    'a trip that is back, and its site is not handed over',
+    but('sites.csv', [',2027-03-01,,hills', ',,,hills']),
+    '2027-03-10',
+    'rollout.not_handed_over',
+    /T1.*S001/,
+  ],
+  [
+    'trips of a crew that is not planned with',
+    but('crews.csv', ['East crew,store,', 'East crew,S009,']),
+    '2027-03-10',
+    'rollout.trips_without_crew',
+    /T2.*east/,
+  ],
+];
+
+describe('a kept plan on a day', () => {
+  it.each(planCases)('%s', async (_name, files, text, code, said) => {
+    const { facts } = await readFiles(files);
+    const day = readIsoDay(text)!;
+    const ready = readyRollout(facts, [], { today: day, planId: 'P1' });
+    const { problems } = keptPlan(ready, facts, 'P1', day)!;
+    const found = problems.find((one) => one.code === code);
+    expect(found, problems.map((one) => one.code).join()).toBeDefined();
+    for (const language of [undefined, await loadLanguage('es')]) {
+      const { what, todo } = problemSentence(found!, language);
+      if (language === undefined) expect(what).toMatch(said);
+      expect(todo.length).toBeGreaterThan(5);
+      expect(what).not.toMatch(/not said|undefined|NaN|\{/);
+    }
+  });
+});
 
 describe('a rollout made ready of a folder with a fault', () => {
   it.each(cases)('%s', async (_name, files, code, said) => {

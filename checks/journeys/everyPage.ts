@@ -27,6 +27,8 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/kit': async ({ programmeId }, page) =>
     `/p/${programmeId}/kit?sites=${(await toFit(programmeId, page)).join(',')}`,
   '/p/$programmeId/rollout': ({ programmeId }) => `/p/${programmeId}/rollout`,
+  '/p/$programmeId/rollout/happened': ({ programmeId }) => `/p/${programmeId}/rollout/happened`,
+  '/p/$programmeId/rollout/plans': ({ programmeId }) => `/p/${programmeId}/rollout/plans`,
   '/p/$programmeId/rollout/trips/$tripId': async ({ programmeId }, page) => {
     const { planId, crews } = await rolloutOf(programmeId, page);
     const trip = crews.flatMap(({ trips }) => trips)[0];

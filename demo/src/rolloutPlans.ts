@@ -1,17 +1,6 @@
 import { isoDay, readIsoDay } from '@eavewell/engine';
-import type { DraftProgramme, LaterTable, Row } from './draft.ts';
+import type { DemoTrip, DraftProgramme, LaterTable, Row } from './draft.ts';
 import { tripsBeside, tripsInForce } from './rolloutPlansFound.ts';
-
-/** A trip of a plan of the demo; days are counted from the first day of its rollout. */
-export interface DemoTrip {
-  readonly crewId: string;
-  readonly leaves: number;
-  readonly back: number;
-  /** Null: as soon as it can. */
-  readonly notBefore: number | null;
-  readonly sites: readonly string[];
-  readonly handOvers: readonly number[];
-}
 
 /** The rollout began so many days before the day on which somebody looks at it, and up to six more: it begins on a Monday. */
 const begun_days = 19;
@@ -69,6 +58,9 @@ export function asOfDay(draft: DraftProgramme, rolloutStart: string, today: stri
     },
   };
 }
+
+/** By so much a season may begin later than for the day the plans were found for: months begin where they begin. */
+const seasons_days = 16;
 
 /** Columns of the rollout that hold months: its seasons go with it, or its plans would meet other ones than those they were found for. */
 const monthColumns = ['months', 'workMonths'];
@@ -157,7 +149,7 @@ function planRows(start: string, today: string): Partial<Record<LaterTable, read
         const hasLeft = state === 'done' || state === 'underWay';
         return {
           ...{ planId, tripId, crewId, order },
-          notBefore: notBefore === null ? null : later(start, notBefore),
+          notBefore: notBefore === null ? null : later(start, notBefore + seasons_days),
           ...{ leaves: isKept ? later(start, leaves) : null, back: isKept ? later(start, back) : null },
           leftOn: hasLeft ? later(start, leaves) : null,
           backOn: state === 'done' ? later(start, back) : null,

@@ -2732,6 +2732,7 @@ export const remedies = {
 } as const;
 export const rolloutAnswers = {
   "allDone": "{sites, plural, one {The one site of this plan has been gone to.} other {All # sites of this plan have been gone to.}} No trip is left.",
+  "bound": "{isOptimal, select, yes {Under no plan possible do people wait less.} other {All told, people wait at most {gap} longer than under the best plan possible.}}",
   "change.added": "{row} added",
   "change.cell": "{field} of {row}: {before} became {after}",
   "change.edited": "{row} changed",

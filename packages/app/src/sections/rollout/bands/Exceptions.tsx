@@ -26,7 +26,8 @@ export const Exceptions = memo(function Exceptions({
   const broken = all.filter(({ trip }) => trip.broken.length > 0);
   const tight = all.filter(({ trip }) => trip.isTight && trip.broken.length === 0);
   const overdue = all.filter(({ trip }) => trip.isOverdue);
-  const ofPlan = sheet.broken.filter(({ tripId }) => tripId === null);
+  // Where no plan is kept yet, nothing of it can be wrong.
+  const ofPlan = sheet.planId === null ? [] : sheet.broken.filter(({ tripId }) => tripId === null);
   const told = {
     broken: broken.flatMap((of) =>
       of.trip.broken.map(({ said }, nth): Told => ({ key: `${of.trip.tripId} ${nth}`, said, trip: of })),

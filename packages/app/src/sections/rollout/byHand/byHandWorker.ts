@@ -57,7 +57,9 @@ async function addLegs(evaluator: Evaluator, of: PlanAsked, pairs: readonly Trav
   for (let at = 0; at < pairs.length; at += most_legs) {
     const body = JSON.stringify({ stamp: of.stamp, pairs: pairs.slice(at, at + most_legs) });
     const headers = { 'content-type': 'application/json' };
-    const { legs } = await bodyOf<{ legs: PackedLegs }>(fetch(address(of, `legs?plan=${encodeURIComponent(of.plan.planId)}`), { method: 'POST', headers, body }));
+    const { legs } = await bodyOf<{ legs: PackedLegs }>(
+      fetch(address(of, `legs?plan=${encodeURIComponent(of.plan.planId)}`), { method: 'POST', headers, body }),
+    );
     if (!evaluator.addLegs(legs)) throw new NotHad('otherState');
   }
 }

@@ -119,7 +119,9 @@ describe('what carries, what is closed, who is away', () => {
 
   test('a way or all of an area is closed from one day to another', () => {
     const dates = { from: '2031-07-01', to: '2031-07-31' };
-    expect(closedEntry([], { what: 'W2', ...dates, reason: 'flood' }).changes).toEqual([
+    // Rows that others named by their own letters are none of its numbers.
+    const others = [row('closures', 'SEA6', {}), row('ways', 'CL7', {})];
+    expect(closedEntry(others, { what: 'W2', ...dates, reason: 'flood' }).changes).toEqual([
       {
         ...{ kind: 'added', table: 'closures', key: 'CL1' },
         after: { closureId: 'CL1', wayId: 'W2', ...dates, reason: 'flood' },

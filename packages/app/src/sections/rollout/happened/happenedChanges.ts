@@ -124,7 +124,9 @@ const withoutEmpty = (cells: EnteredCells): Record<string, string> =>
   Object.fromEntries(Object.entries(cells).flatMap(([column, cell]) => (cell === null ? [] : [[column, cell]])));
 
 function addedRow(table: string, idColumn: string, cells: EnteredCells, rows: readonly RowNow[], letters: string) {
-  const ids = rows.filter((row) => row.table === table).map(({ key }) => key);
+  // Ids that others gave by their own letters are left to them.
+  const isOurs = new RegExp(`^${letters}\\d+$`);
+  const ids = rows.filter((row) => row.table === table && isOurs.test(row.key)).map(({ key }) => key);
   const key = nextId(ids, letters);
   return { kind: 'added' as const, table, key, after: { [idColumn]: key, ...withoutEmpty(cells) } };
 }

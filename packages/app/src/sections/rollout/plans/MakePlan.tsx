@@ -95,7 +95,7 @@ export function MakePlan({ programmeId, sheet }: { readonly programmeId: string;
         </label>
       )}
       <label className="plan-name">
-        {say('rolloutPlans.name')}{' '}
+        {say('rolloutPlans.new_name')}{' '}
         <input value={name} placeholder={offered} maxLength={200} onChange={(event) => setName(event.target.value)} />
       </label>
       <NotBegun error={begin.error} />

@@ -1,0 +1,124 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { designedDemo } from './demo.ts';
+import { journey } from './journey.ts';
+
+interface Row {
+  readonly key: string;
+  readonly cells: Readonly<Record<string, string>>;
+}
+
+/** Rows of a table, as the program has them. */
+async function rowsOf(page: Page, programmeId: string, table: string): Promise<readonly Row[]> {
+  const at = new URL(`/api/programmes/${programmeId}/tables/${table}`, page.url()).href;
+  return ((await (await page.request.get(at)).json()) as { rows: readonly Row[] }).rows;
+}
+
+const dayAfter = (day: string, days: number) =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+
+/** The way on which the trip that leaves first begins, and the day it does, of the plan in force. */
+async function firstLeg(page: Page, programmeId: string): Promise<{ readonly leaves: string; readonly wayId: string }> {
+  interface Trip {
+    readonly state: string;
+    readonly leaves: string;
+    readonly legs: readonly { readonly wayIds: readonly string[] }[];
+  }
+  const at = new URL(`/api/programmes/${programmeId}/rollout`, page.url()).href;
+  const { crews } = (await (await page.request.get(at)).json()) as { crews: readonly { trips: readonly Trip[] }[] };
+  const [trip] = crews
+    .flatMap(({ trips }) => trips.filter(({ state }) => state === 'planned'))
+    .sort((a, b) => (a.leaves < b.leaves ? -1 : 1));
+  return { leaves: trip!.leaves, wayId: trip!.legs[0]!.wayIds[0]! };
+}
+
+/** Asks for a plan of one second under a name, and waits until it is shown. */
+async function makePlan(page: Page, name: string): Promise<void> {
+  await page.locator('summary', { hasText: 'Make a plan' }).click();
+  await page.getByRole('radio', { name: 'other:' }).check();
+  // As it is written in another country.
+  await page.getByRole('textbox', { name: 'Seconds to search' }).fill('1,5');
+  await page.getByRole('textbox', { name: 'Name of the new plan' }).fill(name);
+  await page.getByRole('button', { name: 'Make a plan' }).click();
+  await expect.poll(() => page.locator('.plan-shown').textContent(), { timeout: 60_000 }).toContain(name);
+}
+
+journey(
+  'a plan is made, a way closes, it is planned anew, two plans are compared, one is put in force',
+  async ({ page }) => {
+    const { programmeId } = await designedDemo(page);
+    await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
+    const rows = (table: string) => rowsOf(page, programmeId, table);
+    const followed = async () =>
+      (await rows('plans')).filter(({ cells }) => cells['isInForce'] === 'yes').map(({ cells }) => cells['name']);
+    await page.goto(new URL(`/p/${programmeId}/rollout`, page.url()).href);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    if ((await rows('plans')).length === 0) {
+      await page.getByRole('button', { name: 'Make a plan' }).click();
+      await page.getByRole('progressbar').waitFor();
+      // Whoever comes back meanwhile finds it being searched for.
+      await page.reload();
+      await page.getByRole('progressbar').waitFor();
+      await page.locator('.plan-shown').waitFor({ timeout: 60_000 });
+    }
+    await makePlan(page, 'Before the flood');
+    await page.getByRole('button', { name: 'Put Before the flood in force' }).click();
+    await page.getByText('In force', { exact: true }).waitFor();
+    expect(await followed()).toEqual(['Before the flood']);
+
+    // A way on which trips go is closed for a month: it is entered, by keyboard alone, and the plan says what moves.
+    const { planId } = (await rows('plans')).find(({ cells }) => cells['name'] === 'Before the flood')!.cells;
+    const days = async () =>
+      (await rows('planTrips')).filter(({ cells }) => cells['planId'] === planId).map(({ cells }) => cells['leaves']);
+    const before = await days();
+    const first = await firstLeg(page, programmeId);
+    const closes = { from: first.leaves, to: dayAfter(first.leaves, 40) };
+    await page.getByRole('link', { name: 'What happened' }).click();
+    await page.getByRole('button', { name: 'A way is closed' }).focus();
+    await page.keyboard.press('Enter');
+    const form = page.locator('form.short-form');
+    await form.getByRole('button', { name: 'Enter it' }).click();
+    // What is missing is said beside its field, and the first of them is gone to.
+    await expect.poll(() => form.locator('[aria-invalid="true"]').count()).toBe(3);
+    const what = form.getByLabel('Way, or all ways of an area');
+    expect(await what.evaluate((one) => one === document.activeElement)).toBe(true);
+    await what.selectOption(first.wayId);
+    await form.getByLabel('First day').fill(closes.from);
+    await form.getByLabel('Last day').fill(dayAfter(closes.from, -1));
+    await form.getByLabel('Why').fill('the harbour is closed');
+    await page.keyboard.press('Enter');
+    await form.getByText(/^It cannot be before /).waitFor();
+    await form.getByLabel('Last day').fill(closes.to);
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Plan anew from today' }).waitFor();
+    const closure = (await rows('closures')).find(({ cells }) => cells['reason'] === 'the harbour is closed')!;
+    expect(closure.cells).toMatchObject({ ...closes, wayId: first.wayId });
+
+    await page.getByRole('button', { name: 'Plan anew from today' }).click();
+    await page.getByRole('button', { name: 'Plan anew from today' }).waitFor({ state: 'detached', timeout: 60_000 });
+    const after = await days();
+    expect(after).not.toEqual(before);
+    // One step takes all of it back.
+    await page.getByRole('button', { name: /^Undo:/ }).click();
+    await expect.poll(days).toEqual(before);
+    await page.getByRole('button', { name: 'Keep the plan: work its days out anew' }).click();
+    await page.getByRole('button', { name: 'Keep the plan: work its days out anew' }).waitFor({ state: 'detached' });
+    const kept = await days();
+    expect(kept).toHaveLength(before.length);
+    expect(kept).not.toEqual(before);
+
+    await page.getByRole('link', { name: 'To the rollout' }).click();
+    await makePlan(page, 'Round the flood');
+    await page.getByRole('link', { name: 'Plans side by side' }).click();
+    await page.getByRole('heading', { level: 1, name: /side by side/ }).waitFor();
+    await page.getByRole('combobox', { name: 'First plan' }).selectOption('Before the flood (in force)');
+    await page.getByRole('combobox', { name: 'Beside it' }).selectOption('Round the flood');
+    await page.getByRole('img', { name: /Before the flood: .* Round the flood: / }).waitFor();
+    await page.getByRole('table', { name: 'What Round the flood takes beside Before the flood' }).waitFor();
+    await page.getByRole('button', { name: 'Put Round the flood in force' }).click();
+    await expect.poll(followed).toEqual(['Round the flood']);
+    await page.getByRole('button', { name: /^Undo:/ }).click();
+    await expect.poll(followed).toEqual(['Before the flood']);
+  },
+  300_000,
+);
