@@ -2601,7 +2601,6 @@ export const rolloutSheet = {
   "section": "Rollout"
 } as const;
 export const rolloutTrip = {
-  "aboard": "Aboard",
   "aboard_left": "Left aboard: {mass}",
   "against_left": "limit {limit}, {left} to spare",
   "against_none": "no limit is written down: whoever answers for the boat or truck sets it",

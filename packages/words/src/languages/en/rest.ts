@@ -2782,7 +2782,6 @@ export const rolloutPapers = {
   "ask": "Whom to ask",
   "ask_line": "name, and where or by which number",
   "at_least": "at least {mass}",
-  "back": "back {day}",
   "boat": "The boat from the side, with its load: {said}",
   "both_dangers": "Chlorine and fuel are both on this list. They never travel together: settle which goes apart before anything is put in.",
   "by_crew": "{carrier}; {crew}",

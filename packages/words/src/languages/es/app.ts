@@ -2602,7 +2602,6 @@ export const rolloutSheet = {
   "section": "Despliegue"
 } as const;
 export const rolloutTrip = {
-  "aboard": "A bordo",
   "aboard_left": "Queda a bordo: {mass}",
   "against_left": "límite {limit}, sobran {left}",
   "against_none": "no hay límite escrito: lo fija quien responde por la barca o el camión",

@@ -2782,7 +2782,6 @@ export const rolloutPapers = {
   "ask": "A quién preguntar",
   "ask_line": "nombre, y dónde o a qué número",
   "at_least": "al menos {mass}",
-  "back": "de vuelta el {day}",
   "boat": "La barca de lado, con su carga: {said}",
   "both_dangers": "En esta lista hay cloro y combustible. Nunca viajan juntos: decidan cuál va aparte antes de cargar nada.",
   "by_crew": "{carrier}; {crew}",
