@@ -22,7 +22,7 @@ const mayImport = {
   paper: ['drawing', 'engine', 'report', 'tables', 'words'],
   work: [],
   linear: ['engine'],
-  server: ['database', 'demo', 'engine', 'formats', 'paper', 'records', 'report', 'tables', 'words', 'work'],
+  server: ['database', 'demo', 'engine', 'formats', 'linear', 'paper', 'records', 'report', 'tables', 'words', 'work'],
   app: ['drawing', 'engine', 'report', 'tables', 'words'],
   cli: ['app', 'demo', 'engine', 'formats', 'linear', 'paper', 'report', 'server', 'tables', 'words', 'work'],
 };

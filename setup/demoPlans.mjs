@@ -47,7 +47,7 @@ try {
       : crew,
   );
   const beside = found({ ...rest, crews }, tries_count.beside, 1, begins_days);
-  const text = `import type { DemoTrip } from './rolloutPlans.ts';
+  const text = `import type { DemoTrip } from './draft.ts';
 
 /** Made by setup/demoPlans.mjs: days are counted from the first day of the rollout of the demo. */
 export const tripsInForce: readonly DemoTrip[] = ${JSON.stringify(inForce)};

@@ -29,6 +29,16 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/rollout': ({ programmeId }) => `/p/${programmeId}/rollout`,
   '/p/$programmeId/rollout/happened': ({ programmeId }) => `/p/${programmeId}/rollout/happened`,
   '/p/$programmeId/rollout/plans': ({ programmeId }) => `/p/${programmeId}/rollout/plans`,
+  '/p/$programmeId/rollout/trips/$tripId': async ({ programmeId }, page) => {
+    const { planId, crews } = await rolloutOf(programmeId, page);
+    const trip = crews.flatMap(({ trips }) => trips)[0];
+    return `/p/${programmeId}/rollout/trips/${trip?.tripId}?plan=${planId}`;
+  },
+  '/p/$programmeId/rollout/crews/$crewId': async ({ programmeId }, page) => {
+    const { planId, crews } = await rolloutOf(programmeId, page);
+    const crew = crews.find(({ trips }) => trips.length > 0) ?? crews[0];
+    return `/p/${programmeId}/rollout/crews/${crew?.crewId}?plan=${planId}`;
+  },
   '/p/$programmeId/rollout/sites': ({ programmeId }) => `/p/${programmeId}/rollout/sites`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
   '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
@@ -42,6 +52,15 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/sites/$siteId/water-safety': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/water-safety`,
   '/p/$programmeId/sites/$siteId/installation': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/installation`,
 };
+
+/** The plan of the demo that is shown, with its crews and their trips. */
+async function rolloutOf(programmeId: string, page: Page) {
+  const answer = await page.request.get(new URL(`/api/programmes/${programmeId}/rollout`, page.url()).href);
+  return (await answer.json()) as {
+    readonly planId: string | null;
+    readonly crews: readonly { readonly crewId: string; readonly trips: readonly { readonly tripId: string }[] }[];
+  };
+}
 
 /** Sites that are not handed over, so that a kit is wanted. */
 export async function toFit(programmeId: string, page: Page): Promise<readonly string[]> {

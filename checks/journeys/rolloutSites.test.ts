@@ -7,6 +7,7 @@ import type { Watch } from './watch.ts';
 
 /** What a journey reads of the rollout's sheet. */
 interface Sheet {
+  readonly planId: string | null;
   readonly candidates: readonly {
     readonly siteId: string;
     readonly name: string;
@@ -15,6 +16,7 @@ interface Sheet {
     readonly agreedOn: string | null;
   }[];
   readonly crews: readonly {
+    readonly crewId: string;
     readonly name: string;
     readonly trips: readonly {
       readonly state: string;
@@ -31,8 +33,27 @@ interface Sheet {
 }
 
 async function sheetOf(page: Page, programmeId: string): Promise<Sheet> {
-  const answer = await page.request.get(new URL(`/api/programmes/${programmeId}/rollout`, page.url()).href);
-  return (await answer.json()) as Sheet;
+  const address = new URL(`/api/programmes/${programmeId}/rollout`, page.url());
+  return (await (await page.request.get(address.href, { timeout: 90_000 })).json()) as Sheet;
+}
+
+/** The sheet with a plan in it: where none is kept, one of a trip to the first sites that may be planned. */
+async function plannedSheet(page: Page, programmeId: string): Promise<Sheet> {
+  const sheet = await sheetOf(page, programmeId);
+  if (sheet.planId !== null) return sheet;
+  const at = new URL(`/api/programmes/${programmeId}/changes`, page.url());
+  const siteIds = sheet.candidates.filter(({ reason }) => reason === null).map(({ siteId }) => siteId);
+  const added = (table: string, key: string, after: Record<string, string>) => ({ kind: 'added', table, key, after });
+  const trip = { planId: 'J1', tripId: 'T1' };
+  const rows = [
+    added('plans', 'J1', { planId: 'J1', name: 'as drawn by hand', isInForce: 'yes' }),
+    added('planTrips', 'J1/T1', { ...trip, crewId: sheet.crews[0]!.crewId, order: '1' }),
+    added('planStops', `J1/${siteIds[0]}`, { ...trip, siteId: siteIds[0]!, order: '1' }),
+  ];
+  const data = { by: 'Nadi', changes: rows, sendId: crypto.randomUUID() };
+  const sent = await page.request.post(at.href, { headers: { origin: at.origin }, data });
+  expect(sent.status(), await sent.text()).toBeLessThan(300);
+  return sheetOf(page, programmeId);
 }
 
 /** A stop nobody has come to yet. */
@@ -71,7 +92,7 @@ journey(
       const { page, watch } = await open({ width, isPhone: width < 500 });
       expectNoSearch(watch);
       const { programmeId } = await designedDemo(page);
-      const { crew, stop } = comingStop(await sheetOf(page, programmeId));
+      const { crew, stop } = comingStop(await plannedSheet(page, programmeId));
       await page.evaluate(async () => void (await navigator.serviceWorker.ready));
       await page.goto(new URL(`/p/${programmeId}/rollout`, page.url()).href);
       await find(page, stop.name);
@@ -111,7 +132,7 @@ journey(
     const { page, watch } = await open();
     expectNoSearch(watch);
     const { programmeId } = await designedDemo(page);
-    const { stop } = comingStop(await sheetOf(page, programmeId));
+    const { stop } = comingStop(await plannedSheet(page, programmeId));
     await page.goto(new URL(`/p/${programmeId}/rollout?site=${stop.siteId}`, page.url()).href);
     const head = page.locator('#week-map-head');
     const before = await head.textContent();
@@ -142,6 +163,7 @@ journey(
     const left = candidates.find(({ reason }) => reason === 'notAgreed')!;
     await page.goto(new URL(`/p/${programmeId}/rollout/sites`, page.url()).href);
     await page.getByRole('heading', { level: 1, name: /has not agreed|have not agreed/ }).waitFor();
+    await page.getByRole('searchbox', { name: 'Find a village' }).fill(left.name);
     const row = page.getByRole('listitem').filter({ has: page.getByRole('link', { name: left.name, exact: true }) });
     await row.getByRole('button', { name: 'Enter when its people agreed' }).click();
     await page.getByRole('heading', { level: 2, name: new RegExp(left.name) }).waitFor();
@@ -155,7 +177,9 @@ journey(
     await page.getByLabel('Your name').press('Enter');
     await page.getByRole('button', { name: 'Set for 1 site' }).click();
     await page.getByText('Set for 1 site. Undo takes it back.').waitFor();
-    await row.getByText(/agreed on 20 November 2026.*counts 2 times: cholera in the dry months/).waitFor();
+    await row
+      .getByText(/agreed on 20 November 2026.*counts 2 times: cholera in the dry months/)
+      .waitFor({ timeout: 90_000 });
     const stands = async () =>
       (await sheetOf(page, programmeId)).candidates.find(({ siteId }) => siteId === left.siteId);
     expect(await stands()).toMatchObject({ agreedOn: '2026-11-20' });

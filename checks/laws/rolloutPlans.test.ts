@@ -5,7 +5,9 @@ import {
   evaluatePlan,
   type RolloutPlan,
   type RolloutProblem,
+  retiming,
 } from '../../packages/engine/src/programme/rollout/index.ts';
+import { timedForSearch } from '../../packages/engine/src/programme/rollout/planRollout.ts';
 import type { ReadyRollout } from '../../packages/engine/src/programmeRolloutFacts.ts';
 import { keptPlan } from '../../packages/engine/src/programmeRolloutPlans.ts';
 import { type PlanRows, rowsOfPlan } from '../../packages/engine/src/programmeRolloutRows.ts';
@@ -139,4 +141,33 @@ it('trips that left stay as they are, whatever is planned anew', () => {
     }),
     { numRuns, seed: 20261126 },
   );
+});
+
+it('a crew whose own carrier is away at first goes as one that is free when the carrier is there again', () => {
+  let compared = 0;
+  fc.assert(
+    fc.property(seeds, fc.integer({ min: 0, max: 40 }), (seed, to) => {
+      const made = madeRollout(seed, { ...kind, trouble_fraction: 0.1 });
+      const away = [{ from: 0, to, carriers_count: 1 }];
+      const problem = {
+        ...made,
+        pools: [{ carrierId: 'own', carriers_count: 1, away }],
+        crews: made.crews.map((crew, at) => ({ ...crew, pools: at === 0 ? [0] : [] })),
+      };
+      const searched = timedForSearch(retiming(problem)).problem;
+      if (searched === problem) return;
+      expect(searched.pools[0]!.away).toEqual([]);
+      const plan = madePlan(problem, seed, true);
+      const [before, after] = [evaluatePlan(problem, plan), evaluatePlan(searched, plan)];
+      // A trip for which there is no way on a day on which it could not go either is not made, and says so.
+      if ([...before.broken, ...after.broken].some(({ kind: broke }) => broke === 'noWay' || broke === 'beyondHorizon'))
+        return;
+      compared++;
+      const days = ({ trips }: typeof before) => trips.map((own) => own.map(({ leaves, back }) => [leaves, back]));
+      expect(days(after)).toEqual(days(before));
+      expect(after.waiting).toBe(before.waiting);
+    }),
+    { numRuns, seed: 20261126 },
+  );
+  expect(compared).toBeGreaterThan(numRuns / 5);
 });

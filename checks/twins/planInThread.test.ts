@@ -1,12 +1,12 @@
 import { expect, it } from 'vitest';
 import { tasks } from '../../packages/cli/src/threads/tasks.ts';
-import { budgetOfTries, planRollout, rolloutVariants } from '../../packages/engine/src/index.ts';
+import { budgetOfTries, costWithin_fraction, planRollout, rolloutVariants } from '../../packages/engine/src/index.ts';
 import { tinyRollout } from '../../packages/engine/src/programme/rollout/tinyRollout.testing.ts';
 
 it('a plan made in a thread is the plan', async () => {
   const around = { report: () => {}, stopped: () => false };
   for (const { problem } of rolloutVariants(tinyRollout(4))) {
-    const { outcome } = planRollout(problem, { seed: 3, budget: budgetOfTries(256) });
+    const { outcome } = planRollout(problem, { seed: 3, budget: budgetOfTries(256), costWithin_fraction });
     const made = await tasks.plan({ problem, seed: 3, tries: 256, seconds: null }, around);
     expect(made).toEqual({ waiting: outcome.waiting, cost: outcome.cost, finish: outcome.finish, leftOut_count: 0 });
   }

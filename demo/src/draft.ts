@@ -79,3 +79,14 @@ export interface PlantedFault {
 export function changed(row: Row, cells: Row): Row {
   return { ...row, ...cells };
 }
+
+/** A trip of a plan of the demo; days are counted from the first day of its rollout. */
+export interface DemoTrip {
+  readonly crewId: string;
+  readonly leaves: number;
+  readonly back: number;
+  /** Null: as soon as it can. */
+  readonly notBefore: number | null;
+  readonly sites: readonly string[];
+  readonly handOvers: readonly number[];
+}

@@ -1,7 +1,18 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { isoDay, type ProgrammeFacts, pastTrips, readIsoDay } from '@eavewell/engine';
+import {
+  evaluatePlan,
+  isoDay,
+  keptPlan,
+  type ProgrammeFacts,
+  pastTrips,
+  readIsoDay,
+  readyKit,
+  readyProgramme,
+  readyRollout,
+  rolloutSites,
+} from '@eavewell/engine';
 import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { describe, expect, it } from 'vitest';
 import { demoProgramme } from './index.ts';
@@ -66,6 +77,24 @@ describe('the demo on a day', () => {
     const inPlan = facts.rollout.plans.map(({ trips }) => trips.flatMap(({ stops }) => stops.map((one) => one.siteId)));
     const left = inPlan[0]!.filter((siteId) => !done.some(({ stops }) => stops.some((one) => one.siteId === siteId)));
     expect([...inPlan[1]!].sort()).toEqual([...left].sort());
+  });
+
+  it('has plans in which nothing is broken and no stop is dropped, in one season and in another', async () => {
+    for (const text of ['2026-11-27', '2028-07-09']) {
+      const today = readIsoDay(text)!;
+      const { facts } = await readOn(text);
+      // Whether they hold is nothing to this: every site that waits is tight.
+      const verdicts = new Map(facts.sites.map(({ siteId }) => [siteId, 'tight' as const]));
+      const sites = [...rolloutSites(facts.sites, readyProgramme(facts, { today }), readyKit(facts, today), verdicts)];
+      for (const { planId } of facts.rollout.plans) {
+        const ready = readyRollout(facts, sites, { today, planId });
+        const kept = keptPlan(ready, facts, planId, today)!;
+        expect([kept.dropped, kept.notPlaced, kept.problems]).toEqual([[], [], []]);
+        expect(evaluatePlan(ready.problem, kept.plan).broken).toEqual([]);
+        expect(ready.problems.map(({ code }) => code)).not.toContain('rollout.stock_overdrawn');
+        expect(kept.overdue).toHaveLength(planId === 'first' ? 1 : 0);
+      }
+    }
   });
 
   it('moves the days of its rollout and nothing else, and other demos not at all', () => {

@@ -1,17 +1,6 @@
 import { isoDay, readIsoDay } from '@eavewell/engine';
-import type { DraftProgramme, LaterTable, Row } from './draft.ts';
+import type { DemoTrip, DraftProgramme, LaterTable, Row } from './draft.ts';
 import { tripsBeside, tripsInForce } from './rolloutPlansFound.ts';
-
-/** A trip of a plan of the demo; days are counted from the first day of its rollout. */
-export interface DemoTrip {
-  readonly crewId: string;
-  readonly leaves: number;
-  readonly back: number;
-  /** Null: as soon as it can. */
-  readonly notBefore: number | null;
-  readonly sites: readonly string[];
-  readonly handOvers: readonly number[];
-}
 
 /** The rollout began so many days before the day on which somebody looks at it, and up to six more: it begins on a Monday. */
 const begun_days = 19;

@@ -1,4 +1,4 @@
-import type { DemoTrip } from './rolloutPlans.ts';
+import type { DemoTrip } from './draft.ts';
 
 /** Made by setup/demoPlans.mjs: days are counted from the first day of the rollout of the demo. */
 export const tripsInForce: readonly DemoTrip[] = [

@@ -1,6 +1,6 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import type { SheetTold } from './rolloutSheetTold.ts';
-import { waiting } from './rolloutSums.ts';
+import { optimal_fraction, waiting } from './rolloutSums.ts';
 import { dayAt, daysAt, dayWithin, isServed } from './rolloutTold.ts';
 
 /** When all sites of the plan drink. */
@@ -46,6 +46,12 @@ export function sentenceOf(told: SheetTold): string {
   });
 }
 
+const boundSaid = (gap: number, { say, numbers }: SheetTold['language']): string =>
+  say('rolloutAnswers.bound', {
+    isOptimal: gap <= optimal_fraction ? 'yes' : 'no',
+    gap: numbers.percent(Math.ceil(gap * 1000) / 1000),
+  });
+
 /** What is worth a line below it: how far from the best plan possible, and sites that no trip goes to. */
 export function restOf(told: SheetTold): string {
   const { planId, problem, outcome, language } = told;
@@ -54,6 +60,6 @@ export function restOf(told: SheetTold): string {
   const bound = left > 0 ? null : waiting(told).bound;
   return [
     ...(left > 0 ? [language.say('rolloutAnswers.notInTrips', { sites: left })] : []),
-    ...(bound === null ? [] : [bound.said]),
+    ...(bound === null ? [] : [boundSaid(bound.gap_fraction, language)]),
   ].join(' ');
 }

@@ -71,7 +71,7 @@ export function waiting(told: Told): RolloutReport['waiting'] {
 }
 
 /** Up to so much above a bound a plan is called the best possible; issue of taste, far below what a day of travel moves. */
-const optimal_fraction = 0.0005;
+export const optimal_fraction = 0.0005;
 
 export function servedPoints(told: Told): RolloutReport['served'] {
   const { problem, outcome } = told;

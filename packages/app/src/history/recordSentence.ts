@@ -90,11 +90,16 @@ const fewRows = 50;
 export function askedBefore({
   place,
   source,
+  changes,
   changeCount,
-}: Pick<RecordTold, 'place' | 'source' | 'changeCount'>): 'all' | 'many' | null {
+}: Pick<RecordTold, 'place' | 'source' | 'changeCount'> & Partial<Pick<RecordTold, 'changes'>>): 'all' | 'many' | null {
   if (place === 1 && source.kind === 'import') return 'all';
+  // One move in a plan writes the days that follow from it: that it takes back many rows is no more than it was.
+  if (changes !== undefined && changes.length > 0 && changes.every(({ table }) => planTables.has(table))) return null;
   return changeCount > fewRows ? 'many' : null;
 }
+
+const planTables: ReadonlySet<string> = new Set(['plans', 'planTrips', 'planStops']);
 
 /** An undo and a redo are told by what they took back or did again, where that is at hand. */
 function stepSentence(record: RecordTold, kind: 'undo' | 'redo', telling: RecordWords): string {

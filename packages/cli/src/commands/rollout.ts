@@ -5,6 +5,7 @@ import {
   aboardOfTrip,
   areasWeather,
   budgetOfTries,
+  costWithin_fraction,
   type DayIndex,
   dayOnClock,
   finishDates,
@@ -183,7 +184,9 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
   }
   const ready = readyRollout(facts, sites, { today, firstDay });
   const bounds = await boundsOf(ready);
-  const found = planRollout(ready.problem, { budget: budgetOf(asked, bounds, context), seed });
+  const found = planRollout(ready.problem, {
+    ...{ budget: budgetOf(asked, bounds, context), seed, costWithin_fraction },
+  });
   const linesOf = new Map(sites.map(({ site, lines }) => [site.siteId, lines]));
   return {
     ...{ eavewell: context.version, today, seed, facts, bounds, tries_count: found.tries_count },

@@ -1,4 +1,10 @@
-import { budgetOfTries, planRollout, type RolloutProblem, type SearchBudget } from '@eavewell/engine';
+import {
+  budgetOfTries,
+  costWithin_fraction,
+  planRollout,
+  type RolloutProblem,
+  type SearchBudget,
+} from '@eavewell/engine';
 import { readProgramme } from '@eavewell/formats';
 import type { JobAround, Tasks } from '@eavewell/work';
 import { makePacks, type PacksWanted } from '../packs/makePacks.ts';
@@ -31,7 +37,7 @@ export const tasks = {
     await makePacks(facts, wanted, (made, nth) => report((nth + 1) / wanted.siteIds.length, made));
   },
   plan: async ({ problem, seed, ...spent }: PlanWanted, { stopped }: JobAround): Promise<PlanMade> => {
-    const { outcome } = planRollout(problem, { seed, budget: budgetOf(spent, stopped) });
+    const { outcome } = planRollout(problem, { seed, budget: budgetOf(spent, stopped), costWithin_fraction });
     const { waiting, cost, finish, broken } = outcome;
     const served = new Set(outcome.trips.flat().flatMap(({ stops }) => stops.map(({ job }) => job)));
     const isUnserved = broken.length > 0 ? problem.jobs.filter((_, job) => !served.has(job)).length : 0;

@@ -84,8 +84,16 @@ function itemOf(
   };
 }
 
-/** A part, a pack of it, or one of the pieces it travels in. */
-function whatOf(name: string, each_count: number, { say, numbers }: Pick<Language, 'say' | 'numbers'>): string {
+/**
+ * A part, a pack of it, or one of the pieces it travels in.
+ *
+ * @param name - of the part
+ * @param each_count - so many of the part are in one piece [count]
+ * @param language - of the paper
+ * @returns what a piece is called [text]
+ * @definition ours
+ */
+export function whatOf(name: string, each_count: number, { say, numbers }: Pick<Language, 'say' | 'numbers'>): string {
   if (each_count === 1) return name;
   return each_count < 1
     ? say('pack.part_of', { name, count: numbers.given(Math.round(1 / each_count), '') })

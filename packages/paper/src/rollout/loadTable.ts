@@ -2,6 +2,7 @@ import type { AboardLine, TripLoad } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { type Band, type Cell, heading, paragraph, table, text } from '../flow/index.ts';
+import { whatOf } from '../pack/loadsSaid.ts';
 import type { TripOnPaper } from './given.ts';
 import { kg, massOf } from './masses.ts';
 
@@ -79,7 +80,7 @@ function stopCells(stop: TripLoad['stops'][number], language: Language): readonl
 function lineCells(line: AboardLine, language: Language): readonly Cell[] {
   const { say, numbers } = language;
   const { name, count, each_count, mass_kg, danger, longest_m, lift_people } = line;
-  const what = each_count === 1 ? name : say('pack.pack_of', { name, count: numbers.given(each_count, '') });
+  const what = whatOf(name, each_count, language);
   const unweighed = say('rolloutPapers.weight_not_known');
   return [
     danger === null ? text(what) : text(say(`rolloutPapers.apart_${danger}`, { name: what }), 'strong'),

@@ -27,9 +27,9 @@ import {
 } from '@eavewell/engine';
 import type { JobAround } from '@eavewell/work';
 import { readList } from '../designs/designFiles.ts';
+import { ontoSharedMemory } from './acrossThreads.ts';
 import { type PlansRead, readFacts, readPlans, type WayLinesRead } from './readFacts.ts';
 import type { RolloutAt } from './rolloutAt.ts';
-import { ontoSharedMemory } from './sharedLegs.ts';
 
 /** The facts beside the plans, with what the rollout wants to know of each site. */
 interface Base {
@@ -43,12 +43,12 @@ interface Base {
 }
 
 /** What was drawn of a plan. */
-export interface Drawn {
+interface Drawn {
   readonly futures: FinishDates;
 }
 
 /** A rollout made ready for what has happened of a plan. */
-export interface ReadyHeld {
+interface ReadyHeld {
   readonly key: string;
   readonly ready: ReadyRollout;
   readonly timing: Retiming;

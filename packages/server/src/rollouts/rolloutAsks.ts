@@ -79,7 +79,7 @@ export interface SearchStart {
   readonly bounds: WaitingBounds | null | undefined;
 }
 
-export interface DrawAsked extends OfState {
+interface DrawAsked extends OfState {
   readonly planId: string | null;
   readonly drawKey: string;
 }
@@ -93,7 +93,7 @@ export interface DrawStart {
   readonly bounds: WaitingBounds | null | undefined;
 }
 
-export interface DrawnKept extends OfState {
+interface DrawnKept extends OfState {
   readonly drawKey: string;
   readonly key: string;
   readonly futures: FinishDates;

@@ -19,7 +19,7 @@ export interface RolloutAt extends KeptAt {
 
 /** Tables of kept plans: a change of these alone leaves all that is planned from as it is. */
 export const planTables = ['plans', 'planTrips', 'planStops'] as const;
-export type PlanTable = (typeof planTables)[number];
+type PlanTable = (typeof planTables)[number];
 
 /** Rows of the tables of plans. */
 export type PlanRowsSent = Readonly<

@@ -1,4 +1,4 @@
-import type { Crew, Pool } from './problem.ts';
+import type { Crew, Pool, RolloutProblem } from './problem.ts';
 
 type Away = NonNullable<Pool['away']>[number];
 
@@ -23,4 +23,29 @@ function awayOn(away: readonly Away[], day: number): number {
 /** May a trip of one crew have to wait for a carrier of a pool: are there, on some day, fewer than crews want? */
 export function isWanted(pool: Pool, at: number, crews: readonly Pick<Crew, 'pools'>[]): boolean {
   return leastThere(pool) < crews.filter(({ pools }) => pools.includes(at)).length;
+}
+
+/**
+ * The same rollout for the search: a crew that alone uses a carrier of which none is there from the day it is free on is free when one is there
+ * again. So it need not be timed with all others for an absence that only puts its first trip off. Where crews share goods it asks for them later than it
+ * would: there it is not the same.
+ */
+export function freeAfterAbsences(problem: RolloutProblem): RolloutProblem {
+  const freeFrom = problem.crews.map((crew) => crew.freeFrom);
+  let isSame = true;
+  const pools = problem.pools.map((pool, at) => {
+    const { carriers_count, away = [] } = pool;
+    const users = problem.crews.flatMap((crew, nth) => (crew.pools.includes(at) ? [nth] : []));
+    if (users.length !== 1 || away.length === 0 || carriers_count <= 0) return pool;
+    const [user = 0] = users;
+    let day = Math.max(0, Math.ceil(freeFrom[user]!));
+    while (day < problem.horizon_days && awayOn(away, day) >= carriers_count) day++;
+    const left = away.filter(({ to }) => to >= day);
+    if (left.length === away.length) return pool;
+    isSame = false;
+    freeFrom[user] = Math.max(freeFrom[user]!, day);
+    return { ...pool, away: left };
+  });
+  if (isSame) return problem;
+  return { ...problem, pools, crews: problem.crews.map((crew, at) => ({ ...crew, freeFrom: freeFrom[at]! })) };
 }

@@ -12,3 +12,13 @@ export const fewJobs_count = 12;
 
 /** Of few jobs places are passed over with this chance. Ours: the cheapest first is seldom the best together. */
 export const fewBlinks_fraction = 0.15;
+
+/** A day over the time a site was promised for counts as so many days of waiting [ratio]. Ours: docs/decisions/0336. */
+export const lateFactor = 10;
+
+/**
+ * So much more waiting, as a share, is had for a cheaper plan where a plan is made for people: below what any finish date can tell apart. Ours: docs/decisions/0358.
+ *
+ * @definition ours: docs/decisions/0358
+ */
+export const costWithin_fraction = 0.005;

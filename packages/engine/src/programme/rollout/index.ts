@@ -8,6 +8,7 @@ export {
 } from './bounds/index.ts';
 export * from './byHand/index.ts';
 export { leastThere } from './carriersAway.ts';
+export { costWithin_fraction } from './constants.ts';
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
 export {

@@ -7,7 +7,7 @@ export interface TightTrip {
   readonly crew: number;
   readonly trip: number;
   readonly later_days: number;
-  /** What breaks that is not broken now; null: nothing, but a site waits long. */
+  /** What breaks of it that is not broken now; null: nothing, but a site waits long. */
   readonly breaks: NewBreak | null;
   /** The site of the trip that is handed over most days later, where it is more than the trip is late and its slack; null: none is. */
   readonly waits: { readonly job: number; readonly handOverDay: number; readonly by_days: number } | null;
@@ -23,7 +23,7 @@ const [asked_days, slack_days] = [7, 7] as const;
  * @param ready - the rollout made ready [day]
  * @param now - the plan and what comes of it [day]
  * @param until - only trips that leave before this day of the plan are asked about [day]; left out: all
- * @returns trips of which something breaks that is not broken now, or whose sites wait over two weeks longer [day]
+ * @returns trips of which something of their own breaks that is not broken now, or whose sites wait over two weeks longer [day]
  * @law a trip that breaks nothing and delays nothing by a week is none
  * @definition ours: docs/decisions/0355-which-trips-are-tight.md
  */
@@ -41,8 +41,10 @@ export function tightTrips(ready: Retiming, now: TimedPlan, until = Number.POSIT
         ),
       };
       const becomes = whatBecomes(ready, now, later);
-      // What is late already is later by as much as the trip: that says nothing of it.
-      const breaks = becomes.breaks.find(({ before_by }) => before_by === null) ?? null;
+      // What is late already is later by as much as the trip, and what comes after it has a trip of its own that says so.
+      const isOwn = ({ before_by, broken }: NewBreak) =>
+        before_by === null && 'trip' in broken && broken.crew === crew && broken.trip === trip;
+      const breaks = becomes.breaks.find(isOwn) ?? null;
       const waits = stops
         .flatMap(({ job, handOverDay }, at) => {
           const { handOverDay: then } = becomes.outcome.trips[crew]![trip]!.stops[at]!;

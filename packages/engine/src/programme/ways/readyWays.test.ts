@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readIsoDay } from '../../kernel/index.ts';
 import { readyWays } from './readyWays.ts';
-import { openChance, weekOf } from './riverChance.ts';
+import { levelShares, openChance, weekOf } from './riverChance.ts';
 import { asked, place, way } from './ways.testing.ts';
 
 describe('readyWays', () => {
@@ -73,6 +73,8 @@ describe('openChance', () => {
     expect(chances[0]).toBeCloseTo(0.6, 12);
     expect(chances[1]).toBeNull();
     expect(openChance(levels, { least_m: null, greatest_m: 0.5 })[1]).toBe(0);
+    const [first, second] = levelShares([...levels.slice(0, -1)], { least_m: 1, greatest_m: 3 });
+    expect([first?.below_fraction, first?.above_fraction, second]).toEqual([1 / 5, 1 / 5, null]);
     expect(chances).toHaveLength(52);
   });
 

@@ -2406,12 +2406,13 @@ export const rolloutFinding = {
   "mend_way": "See the ways",
   "mend_window": "See its months of work and days",
   "no_day": "A crew goes to {name}; the day it drinks is not known.",
-  "no_plan": "No plan is kept yet: these days are of a first sketch, made from the tables as they stand.",
+  "no_plan": "No plan is kept yet, so no day is known for {name}.",
   "no_trip": "It could be planned, and no trip goes there yet.",
   "none": "No village has this name or number.",
   "not_planned": "{name} is in no trip of this plan.",
   "open": "Show names",
   "overdue": "By the plan this should have happened before today, and nobody has entered that it did: the day is told from today on.",
+  "plan_first": "It can be planned: make a plan, and ask again.",
   "promise": "Promise the later day.",
   "see_map": "That week on the map",
   "see_site": "Its page",
@@ -2600,7 +2601,6 @@ export const rolloutSheet = {
   "section": "Rollout"
 } as const;
 export const rolloutTrip = {
-  "aboard": "Aboard",
   "aboard_left": "Left aboard: {mass}",
   "against_left": "limit {limit}, {left} to spare",
   "against_none": "no limit is written down: whoever answers for the boat or truck sets it",
@@ -2646,7 +2646,9 @@ export const rolloutTrip = {
   "nothing": "Nothing could be counted for this trip: see the kits of its sites.",
   "notices_pdf": "Village notices (PDF)",
   "order": "Load in this order: the last stop first",
+  "pack_of": "{name}, pack of {count}",
   "paper_language": "Language of paper",
+  "part_of": "{name}, a piece of {count}",
   "print": "Print",
   "reading": "Trip {trip} is being read.",
   "river_today": "On the river today: life vests on before the boat moves, ashore well before dark, the boat’s master decides.",

@@ -2732,6 +2732,7 @@ export const remedies = {
 } as const;
 export const rolloutAnswers = {
   "allDone": "{sites, plural, one {The one site of this plan has been gone to.} other {All # sites of this plan have been gone to.}} No trip is left.",
+  "bound": "{isOptimal, select, yes {Under no plan possible do people wait less.} other {All told, people wait at most {gap} longer than under the best plan possible.}}",
   "change.added": "{row} added",
   "change.cell": "{field} of {row}: {before} became {after}",
   "change.edited": "{row} changed",
@@ -2781,7 +2782,6 @@ export const rolloutPapers = {
   "ask": "Whom to ask",
   "ask_line": "name, and where or by which number",
   "at_least": "at least {mass}",
-  "back": "back {day}",
   "boat": "The boat from the side, with its load: {said}",
   "both_dangers": "Chlorine and fuel are both on this list. They never travel together: settle which goes apart before anything is put in.",
   "by_crew": "{carrier}; {crew}",

@@ -2407,12 +2407,13 @@ export const rolloutFinding = {
   "mend_way": "Ver los caminos",
   "mend_window": "Ver sus meses de trabajo y sus días",
   "no_day": "Una cuadrilla va a {name}; no se sabe el día en que bebe.",
-  "no_plan": "Aún no hay un plan guardado: estos días son de un primer esbozo, hecho con las tablas tal como están.",
+  "no_plan": "Aún no hay un plan guardado, así que no se conoce ningún día para {name}.",
   "no_trip": "Podría planificarse, y aún no va allí ningún viaje.",
   "none": "Ninguna aldea tiene este nombre o número.",
   "not_planned": "{name} no está en ningún viaje de este plan.",
   "open": "Mostrar nombres",
   "overdue": "Según el plan esto debió ocurrir antes de hoy, y nadie anotó que ocurrió: el día se cuenta desde hoy.",
+  "plan_first": "Puede planificarse: haga un plan y pregunte de nuevo.",
   "promise": "Prometa el día más tardío.",
   "see_map": "Esa semana en el mapa",
   "see_site": "Su página",
@@ -2601,7 +2602,6 @@ export const rolloutSheet = {
   "section": "Despliegue"
 } as const;
 export const rolloutTrip = {
-  "aboard": "A bordo",
   "aboard_left": "Queda a bordo: {mass}",
   "against_left": "límite {limit}, sobran {left}",
   "against_none": "no hay límite escrito: lo fija quien responde por la barca o el camión",
@@ -2647,7 +2647,9 @@ export const rolloutTrip = {
   "nothing": "No se pudo contar nada para este viaje: vea los equipos de sus sitios.",
   "notices_pdf": "Avisos a las comunidades (PDF)",
   "order": "Cargar en este orden: primero la última parada",
+  "pack_of": "{name}, paquete de {count}",
   "paper_language": "Idioma del papel",
+  "part_of": "{name}, una parte de {count}",
   "print": "Imprimir",
   "reading": "Se está leyendo el viaje {trip}.",
   "river_today": "Hoy por el río: chalecos puestos antes de que la barca se mueva, en tierra mucho antes de anochecer, decide quien manda la barca.",

@@ -2732,6 +2732,7 @@ export const remedies = {
 } as const;
 export const rolloutAnswers = {
   "allDone": "{sites, plural, one {Ya se fue al único sitio de este plan.} other {Ya se fue a los # sitios de este plan.}} No queda ningún viaje.",
+  "bound": "{isOptimal, select, yes {Con ningún plan posible espera menos la gente.} other {En total, la gente espera como máximo un {gap} más que con el mejor plan posible.}}",
   "change.added": "se añadió {row}",
   "change.cell": "{field} de {row}: {before} pasó a {after}",
   "change.edited": "cambió {row}",
@@ -2781,7 +2782,6 @@ export const rolloutPapers = {
   "ask": "A quién preguntar",
   "ask_line": "nombre, y dónde o a qué número",
   "at_least": "al menos {mass}",
-  "back": "de vuelta el {day}",
   "boat": "La barca de lado, con su carga: {said}",
   "both_dangers": "En esta lista hay cloro y combustible. Nunca viajan juntos: decidan cuál va aparte antes de cargar nada.",
   "by_crew": "{carrier}; {crew}",

@@ -60,7 +60,7 @@ export function Bands({
       {sheet.crews.length === 0 ? null : isPrinting ? (
         <OnPaper sheet={sheet} stock={stock} />
       ) : isSlim ? (
-        <CrewList sheet={sheet} programmeId={programmeId} />
+        <CrewList sheet={sheet} programmeId={programmeId} inTrip={byHand?.inTrip} />
       ) : (
         <Drawn sheet={sheet} stock={stock} byHand={byHand} onOpen={open} />
       )}
@@ -70,7 +70,7 @@ export function Bands({
       {isSlim && !isPrinting ? null : <LeavingNext sheet={sheet} programmeId={programmeId} />}
       {of === undefined ? null : (
         <TripOpened {...{ of, sheet, programmeId, near }} onClose={close}>
-          {byHand?.inTrip?.(of.trip, of.crew)}
+          {byHand?.inTrip?.(of.trip, of.crew, close)}
         </TripOpened>
       )}
     </section>

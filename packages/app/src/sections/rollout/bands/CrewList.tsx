@@ -2,19 +2,25 @@ import type { RolloutSheet, SheetCrew } from '@eavewell/tables';
 import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { TripMark } from './CrewRow.tsx';
+import type { ByHandOnBands } from './CrewsBand.tsx';
 import { TripKnown, TripPapers } from './TripOpened.tsx';
 import { crewWords, peopleOf, type TripOfCrew } from './tripWords.ts';
 
 /** Trips of a crew that stand open before the later ones. Ours. */
 const next_most = 3;
 
+/** There is nothing to close: the trip is opened in its place. */
+const nothing = () => undefined;
+
 interface At {
   readonly sheet: RolloutSheet;
   readonly programmeId: string;
+  /** At the foot of a trip that is opened. */
+  readonly inTrip?: ByHandOnBands['inTrip'] | undefined;
 }
 
 /** Where there is no room for weeks side by side: ways that close, then each crew with its trips, the next first. */
-export const CrewList = memo(function CrewList({ sheet, programmeId }: At) {
+export const CrewList = memo(function CrewList({ sheet, programmeId, inTrip }: At) {
   const { say, numbers } = useLanguage();
   const closing = sheet.strips.filter(({ spans }) => spans.length > 0);
   return (
@@ -39,7 +45,7 @@ export const CrewList = memo(function CrewList({ sheet, programmeId }: At) {
         </section>
       )}
       {sheet.crews.map((crew) => (
-        <Crew key={crew.crewId} {...{ crew, sheet, programmeId }} />
+        <Crew key={crew.crewId} {...{ crew, sheet, programmeId, inTrip }} />
       ))}
     </div>
   );
@@ -95,6 +101,7 @@ function Trips({ trips, ...at }: At & { readonly trips: readonly TripOfCrew[] })
             </summary>
             <TripKnown of={of} />
             <TripPapers of={of} {...at} />
+            {at.inTrip?.(of.trip, of.crew, nothing)}
           </details>
         </li>
       ))}

@@ -12,7 +12,7 @@ export interface ByHandOnBands {
   /** Drawn over the hulls, from the left of the axis and the top of the first crew's row. */
   readonly layer?: (laid: HullsLaid) => ReactNode;
   /** At the foot of a trip that is opened. */
-  readonly inTrip?: (trip: SheetTrip, crew: SheetCrew) => ReactNode;
+  readonly inTrip?: (trip: SheetTrip, crew: SheetCrew, close: () => void) => ReactNode;
   /** A pointer goes down somewhere in the crews' band. Whoever takes it calls `preventDefault`. */
   readonly onPointerDown?: (event: PointerEvent<HTMLElement>, at: PlaceOnBands, laid: HullsLaid) => void;
   /** A key is pressed on a trip. Whoever takes it calls `preventDefault`, and the key leads nowhere else. */

@@ -112,6 +112,6 @@ function useScrollKept(frame: { readonly current: HTMLDivElement | null }, axis:
   }, [frame, axis, today]);
   return () => {
     left.current = null;
-    frame.current?.scrollTo({ left: xOf(axis, today - 10), behavior: 'smooth' });
+    frame.current?.scrollTo({ left: xOf(axis, today - 10) });
   };
 }

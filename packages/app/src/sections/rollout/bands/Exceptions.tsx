@@ -7,6 +7,8 @@ import { type TripOfCrew, tripsOf } from './tripWords.ts';
 /** Sentences of a kind that stand open; the rest is folded. Ours. */
 const open_most = 3;
 
+const sitesOf = ({ trip: { stops } }: TripOfCrew) => `${stops.map(({ name }) => name).join(', ')}.`;
+
 interface Told {
   readonly key: string;
   readonly said: string;
@@ -26,14 +28,15 @@ export const Exceptions = memo(function Exceptions({
   const broken = all.filter(({ trip }) => trip.broken.length > 0);
   const tight = all.filter(({ trip }) => trip.isTight && trip.broken.length === 0);
   const overdue = all.filter(({ trip }) => trip.isOverdue);
-  const ofPlan = sheet.broken.filter(({ tripId }) => tripId === null);
+  // Where no plan is kept yet, nothing of it can be wrong.
+  const ofPlan = sheet.planId === null ? [] : sheet.broken.filter(({ tripId }) => tripId === null);
   const told = {
     broken: broken.flatMap((of) =>
       of.trip.broken.map(({ said }, nth): Told => ({ key: `${of.trip.tripId} ${nth}`, said, trip: of })),
     ),
     plan: ofPlan.map(({ said }, nth): Told => ({ key: String(nth), said, trip: null })),
-    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: of.trip.said, trip: of })),
-    tight: tight.map((of): Told => ({ key: of.trip.tripId, said: of.trip.tightSaid ?? of.trip.said, trip: of })),
+    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: sitesOf(of), trip: of })),
+    tight: tight.map((of): Told => ({ key: of.trip.tripId, said: of.trip.tightSaid ?? sitesOf(of), trip: of })),
   };
   const counts = { broken: broken.length, plan: ofPlan.length, overdue: overdue.length, tight: tight.length };
   const kinds = (['broken', 'plan', 'overdue', 'tight'] as const).filter((kind) => counts[kind] > 0);

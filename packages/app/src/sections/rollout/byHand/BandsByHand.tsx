@@ -36,7 +36,15 @@ export function BandsByHand({ sheet, programmeId }: { readonly sheet: RolloutShe
         </div>
       );
     },
-    inTrip: (trip: SheetTrip, crew: SheetCrew) => <TakeUp {...{ programmeId, sheet, trip, crew }} onTake={take} />,
+    inTrip: (trip: SheetTrip, _crew: SheetCrew, close) => (
+      <TakeUp
+        {...{ programmeId, sheet, trip }}
+        onTake={(held) => {
+          close();
+          take(held);
+        }}
+      />
+    ),
     onPointerDown: (event, at, now) => {
       const box = layer.current?.getBoundingClientRect();
       if (box === undefined || sheet.planId === null || hand.phase === 'laying') return;

@@ -1,5 +1,5 @@
 import type { RolloutSheet } from '@eavewell/tables';
-import { type KeyboardEvent, useEffect, useEffectEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, type RefObject, useEffect, useEffectEvent, useRef, useState } from 'react';
 import { useWho } from '../../../api/useWho.ts';
 import { NotSaved } from '../../../forms/FaultSummary.tsx';
 import { Who, whoId } from '../../../forms/Who.tsx';
@@ -17,6 +17,9 @@ interface Of {
   readonly sheet: RolloutSheet;
   readonly over: HandOver;
 }
+
+/** How often and how many times the focus is taken until it stays [ms, count]. Ours. */
+const [focusTry_ms, focusTries_most] = [40, 15] as const;
 
 const stepOfKey: Readonly<Record<string, Step>> = {
   ArrowLeft: 'earlier',
@@ -45,11 +48,7 @@ export function HandPanel({
   const onFull = useEffectEvent((isNow: boolean) => {
     if (isNow) {
       back.current = document.activeElement instanceof HTMLElement ? document.activeElement : null;
-      // What was opened to take it up is closed first, and gives the focus back where it came from.
-      const frame = requestAnimationFrame(() =>
-        requestAnimationFrame(() => panel.current?.focus({ preventScroll: true })),
-      );
-      return () => cancelAnimationFrame(frame);
+      return focusWhenFree(panel);
     }
     if (panel.current?.contains(document.activeElement) || document.activeElement === document.body)
       goBack(back.current);
@@ -75,6 +74,17 @@ export function HandPanel({
       ) : null}
     </>
   );
+}
+
+/** What was opened to take it up is closed first, and gives the focus back where it came from: then it is taken, and kept. */
+function focusWhenFree(panel: RefObject<HTMLElement | null>): () => void {
+  let [kept, tries] = [0, 0];
+  const timer = setInterval(() => {
+    kept = panel.current?.contains(document.activeElement) ? kept + 1 : 0;
+    if (kept > 1 || ++tries > focusTries_most) clearInterval(timer);
+    else if (kept === 0) panel.current?.focus({ preventScroll: true });
+  }, focusTry_ms);
+  return () => clearInterval(timer);
 }
 
 /** Back to what it was taken up from, or to the trip the keyboard was at. */

@@ -93,7 +93,9 @@ function Handle({ at, onPointerDown }: { readonly at: Box; onPointerDown(event: 
   const ref = useRef<HTMLDivElement>(null);
   const [left, top] = [at.x + at.width / 2 - handle_px / 2, at.y + at.height / 2 - handle_px / 2];
   // biome-ignore lint/correctness/useExhaustiveDependencies: wherever it goes it is to be seen
-  useEffect(() => ref.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' }), [left, top]);
+  useEffect(() => {
+    ref.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [left, top]);
   return (
     <div ref={ref} className="by-hand-handle" aria-hidden="true" style={{ left, top }} onPointerDown={onPointerDown} />
   );

@@ -1,6 +1,5 @@
-import type { RolloutSheet, SheetCrew, SheetTrip } from '@eavewell/tables';
+import type { RolloutSheet, SheetTrip } from '@eavewell/tables';
 import { useQueryClient } from '@tanstack/react-query';
-import { Button } from 'react-aria-components';
 import { queries } from '../../../api/queries.ts';
 import { useChange } from '../../../api/useChange.ts';
 import { useWho } from '../../../api/useWho.ts';
@@ -21,7 +20,6 @@ export function TakeUp({
   readonly programmeId: string;
   readonly sheet: RolloutSheet;
   readonly trip: SheetTrip;
-  readonly crew: SheetCrew;
   onTake(held: Held): void;
 }) {
   const language = useLanguage();
@@ -33,13 +31,18 @@ export function TakeUp({
     <div className="by-hand-take on-screen">
       {why === null ? (
         <>
-          <Button slot="close" className="button plain" onPress={() => onTake(whole)}>
+          <button type="button" className="button plain" onClick={() => onTake(whole)}>
             {say('rolloutByHand.move_trip')}
-          </Button>
+          </button>
           {trip.stops.map(({ siteId, name }) => (
-            <Button key={siteId} slot="close" className="button plain" onPress={() => onTake({ kind: 'site', siteId })}>
+            <button
+              key={siteId}
+              type="button"
+              className="button plain"
+              onClick={() => onTake({ kind: 'site', siteId })}
+            >
               {say('rolloutByHand.move_site', { site: name })}
-            </Button>
+            </button>
           ))}
         </>
       ) : (

@@ -6,7 +6,7 @@ import { useChange } from '../../../api/useChange.ts';
 import type { PlanAsked } from './byHandMessages.ts';
 import { askByHand } from './byHandThread.ts';
 import { emptyHand, type Hand, type HandBy, handAfter } from './hand.ts';
-import type { Cannot, Laid } from './moveAnswer.ts';
+import type { Cannot, Laid, NearestFound } from './moveAnswer.ts';
 import { type Held, isSamePlace, type Place, plannedOf, tripOfSite } from './places.ts';
 import { changesOfPlan } from './planRows.ts';
 
@@ -101,7 +101,7 @@ function useAsking(hand: Hand, of: PlanAsked | null, sheet: RolloutSheet, send: 
     if (!isWanted && !isNearest) return;
     const told = await askByHand({ kind: isWanted ? 'become' : 'nearest', of: plan, held, place: nearOf(sheet, at) });
     if (told.kind === 'becomes') send({ kind: 'answered', place: at, answer: told.answer });
-    if (told.kind === 'nearest') send({ kind: 'nearest', place: at, found: told.found });
+    if (told.kind === 'nearest') send({ kind: 'nearest', place: at, found: otherThan(home, told.found) });
     if (told.kind === 'otherState') askAnew();
     if (told.kind === 'otherState' || told.kind === 'becomes' || told.kind === 'nearest') return;
     if (isNearest) send({ kind: 'nearest', place: at, found: { place: null, commonest: null } });
@@ -109,6 +109,10 @@ function useAsking(hand: Hand, of: PlanAsked | null, sheet: RolloutSheet, send: 
   };
   useEffect(() => void ask(hand, of), [hand, of]);
 }
+
+/** Where it is already is no other place to offer: to put it back is a press of its own. */
+const otherThan = (home: Place, found: NearestFound): NearestFound =>
+  found.place !== null && isSamePlace(found.place, home) ? { ...found, place: null } : found;
 
 const canBeNear = ({ why }: Cannot) => why === 'breaks' || why === 'locked' || why === 'underWay' || why === 'done';
 

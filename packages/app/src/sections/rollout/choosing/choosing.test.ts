@@ -1,8 +1,12 @@
+import { loadAppLanguage } from '@eavewell/words/app';
 import { describe, expect, it } from 'vitest';
 import { candidateWith } from '../sheetForTests.ts';
 import { choosingAskedOf, whyOf } from './choosingAsked.ts';
+import { tallySentence } from './choosingWords.ts';
 import { candidateTally, chosenCandidates, inOrder, notHolding } from './chosenCandidates.ts';
 import { settingWork, workFaults } from './settingWork.ts';
+
+const english = await loadAppLanguage('en');
 
 const left = (siteId: string, reason: string | null, people: number | null = 100) =>
   candidateWith({ siteId, name: siteId, tripId: null, reason, people });
@@ -32,9 +36,7 @@ describe('which sites go in', () => {
   });
 
   it('sites and people are counted, each once', () => {
-    const { planned, left: out, byWhy } = candidateTally(all);
-    expect(planned).toEqual({ sites_count: 1, people: 300 });
-    expect(out).toEqual({ sites_count: 6, people: 275 });
+    const { byWhy } = candidateTally(all);
     expect([...byWhy]).toEqual([
       ['short', { sites_count: 3, people: 100 }],
       ['notAgreed', { sites_count: 1, people: 100 }],
@@ -47,6 +49,17 @@ describe('which sites go in', () => {
   it('a site in a trip that cannot be done any more is an exception; one whose trip is under way is not', () => {
     expect(whyOf({ tripId: 'T1', reason: 'short' })).toBe('short');
     expect(whyOf({ tripId: 'T1', reason: 'underWay' })).toBe('planned');
+  });
+
+  it('are told in one sentence; where no plan is kept, how many can be planned', () => {
+    expect(tallySentence(candidateTally(all), true, english)).toBe(
+      '1 site with 300 people is planned. 6 with 275 people are left out: 3 fall short of water, 1 has not agreed, 1 is in no trip yet, 1 for another reason.',
+    );
+    const open = all.filter(({ tripId }) => tripId === null);
+    expect(tallySentence(candidateTally(open), false, english)).toMatch(
+      /^1 site with 70 people can be planned\. 5 with 205 people are left out: 3 fall/,
+    );
+    expect(tallySentence(candidateTally(all.slice(0, 1)), true, english)).toMatch(/None is left out\.$/);
   });
 
   it('are filtered by reason, verdict, area and site together', () => {

@@ -13,21 +13,17 @@ export const countKey = (why: Why): AppMessageKey => `rolloutChoosing.count_${wh
  *
  * @param isKept - is it a plan that is kept? Else these are the sites that can be planned
  */
-export function tallySentence(
-  { planned, left, byWhy }: CandidateTally,
-  isKept: boolean,
-  { say, numbers }: Words,
-): string {
-  const first = say(isKept ? 'rolloutChoosing.planned' : 'rolloutChoosing.can_be', {
-    count: planned.sites_count,
-    people: numbers.people(planned.people),
-  });
-  if (left.sites_count === 0) return `${first} ${say('rolloutChoosing.none_left')}`;
-  const reasons = [...byWhy]
-    .filter(([why]) => why !== 'planned')
-    .map(([why, { sites_count }]) => say(countKey(why), { count: sites_count }));
-  const values = { count: left.sites_count, people: numbers.people(left.people), reasons: reasons.join(', ') };
-  return `${first} ${say('rolloutChoosing.left', values)}`;
+export function tallySentence({ byWhy }: CandidateTally, isKept: boolean, { say, numbers }: Words): string {
+  const told: Why = isKept ? 'planned' : 'noTrip';
+  const { sites_count: count = 0, people = 0 } = byWhy.get(told) ?? {};
+  const values = { count, people: numbers.people(people) };
+  const first = say(isKept ? 'rolloutChoosing.planned' : 'rolloutChoosing.can_be', values);
+  const left = [...byWhy].filter(([why]) => why !== told);
+  if (left.length === 0) return `${first} ${say('rolloutChoosing.none_left')}`;
+  const reasons = left.map(([why, { sites_count }]) => say(countKey(why), { count: sites_count })).join(', ');
+  const together = left.reduce((sum, [, counted]) => sum + counted.people, 0);
+  const sites = left.reduce((sum, [, { sites_count }]) => sum + sites_count, 0);
+  return `${first} ${say('rolloutChoosing.left', { count: sites, people: numbers.people(together), reasons })}`;
 }
 
 /** What is agreed with a village, as one line: agreed on, ready from, to be finished by, why it comes first. */

@@ -7,10 +7,8 @@ export interface Counted {
   readonly people: number;
 }
 
-/** How many sites are planned, and how many are not, by their reasons. */
+/** How many sites there are of each reason, and how many that are planned; in the order in which they are told. */
 export interface CandidateTally {
-  readonly planned: Counted;
-  readonly left: Counted;
   readonly byWhy: ReadonlyMap<Why, Counted>;
 }
 
@@ -23,14 +21,12 @@ const plus = ({ sites_count, people }: Counted, more: number | null): Counted =>
 /** Counts sites and people by whether and why they are planned; the reasons stand as they are told. */
 export function candidateTally(candidates: readonly SheetCandidate[]): CandidateTally {
   const found = new Map<Why, Counted>();
-  let left = none;
   for (const candidate of candidates) {
     const why = whyOf(candidate);
     found.set(why, plus(found.get(why) ?? none, candidate.people));
-    if (why !== 'planned') left = plus(left, candidate.people);
   }
   const byWhy = new Map(whys.flatMap((why) => (found.has(why) ? [[why, found.get(why)!] as const] : [])));
-  return { planned: found.get('planned') ?? none, left, byWhy };
+  return { byWhy };
 }
 
 const placeOf = new Map(whys.map((why, place) => [why, place]));

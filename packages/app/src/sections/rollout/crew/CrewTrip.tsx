@@ -2,6 +2,7 @@ import type { RolloutSheet, RolloutTripAnswer } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { kg, massOf } from '../trip/masses.ts';
+import { partWords } from '../trip/partWords.ts';
 import { type DayCard, dayCards } from './dayCards.ts';
 
 /** One trip of a crew in day cards, today first; days that are past behind a press. */
@@ -90,7 +91,7 @@ function Day({
               <ul className="parts">
                 {stop.lines.map((line) => (
                   <li key={`${line.partId} ${line.each_count}`}>
-                    {numbers.given(line.count, '')} × {line.name}
+                    {numbers.given(line.count, '')} × {partWords(line, language)}
                     {line.danger === null ? null : (
                       <b className="w-short">, {say(`rolloutTrip.danger_${line.danger}`)}</b>
                     )}

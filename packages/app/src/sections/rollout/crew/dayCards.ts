@@ -1,4 +1,4 @@
-import { daysOfTrip, loadOfTrip, type StopLoad } from '@eavewell/report';
+import { daysOfTrip, loadOfTrip, type StopLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 
 /** One day of a trip as it is read: what is done, what is aboard after, where one sleeps, and whether one is on a river. */

@@ -20,14 +20,15 @@ export function tripsAhead({ crews }: Pick<RolloutSheet, 'crews'>): readonly str
 }
 
 /**
- * Reads the trips that come next of every crew of the plan in force, one after the other, so that this device keeps them: a crew that opened the rollout
+ * Reads the trips that come next of every crew of the plan in force (where none is, of the plan that is shown), one after the other, so that this device keeps them: a crew that opened the rollout
  * once reads its days without a network. What fails is asked for again when it is opened.
  */
 export function useKeepItineraries(sheet: RolloutSheet, programmeId: string): void {
   const client = useQueryClient();
   useEffect(() => {
     const { planId, plans } = sheet;
-    if (planId === null || !plans.some((plan) => plan.planId === planId && plan.isInForce)) return;
+    const followed = plans.find(({ isInForce }) => isInForce)?.planId ?? planId;
+    if (planId === null || planId !== followed) return;
     const stop = new AbortController();
     const timer = setTimeout(
       () => void readAhead(client, programmeId, planId, tripsAhead(sheet), stop.signal),

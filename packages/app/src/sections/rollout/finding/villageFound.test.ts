@@ -52,8 +52,10 @@ describe('when a village drinks', () => {
     expect(why[1]).toBe('Too late for Vennaro.');
   });
 
-  it('where no plan is kept, says that nobody has decided on these days', () => {
-    expect(told(sheetWith({ planId: null }))!.why).toHaveLength(1);
+  it('where no plan is kept, no day is told', () => {
+    const open = sheetWith({ planId: null, crews: [], candidates: [candidateWith({ tripId: null })] });
+    expect(told(open)!.first).toBe('No plan is kept yet, so no day is known for Vennaro.');
+    expect(told(open)!.why).toEqual([]);
   });
 
   it('a village that is handed over is not promised again', () => {

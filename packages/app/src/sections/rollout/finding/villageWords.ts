@@ -21,17 +21,15 @@ export function villageWords(
   const { say } = words;
   const { name } = found.village;
   if (found.kind === 'notPlanned') {
-    const { reason, said } = found.candidate;
+    const { reason, tripId, said } = found.candidate;
+    if (planId === null && reason === null && tripId === null)
+      return { first: say('rolloutFinding.no_plan', { name }), more: say('rolloutFinding.plan_first'), why: [] };
     const why = said === '' ? (reason === null ? [say('rolloutFinding.no_trip')] : []) : [said];
     return { first: say('rolloutFinding.not_planned', { name }), more: '', why };
   }
   if (found.kind === 'handedOver') return handedOver(name, found.coming, words);
   const { first, more } = whenItDrinks(found.coming, futures, name, words);
-  return {
-    first,
-    more: `${more} ${whoComes(found.coming, words)}`,
-    why: [...(planId === null ? [say('rolloutFinding.no_plan')] : []), ...heldUpBy(found.coming, words)],
-  };
+  return { first, more: `${more} ${whoComes(found.coming, words)}`, why: heldUpBy(found.coming, words) };
 }
 
 function handedOver(name: string, coming: Coming | null, { say, numbers }: Words): VillageTold {

@@ -1,7 +1,8 @@
-import type { AboardLine, StopLoad, TripLoad } from '@eavewell/report';
+import type { AboardLine, StopLoad, TripLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { kg, massOf } from './masses.ts';
+import { partWords } from './partWords.ts';
 import { type TickKind, tickKinds, tickOf, useTicks } from './ticks.ts';
 
 type Ticks = ReturnType<typeof useTicks>;
@@ -75,8 +76,8 @@ function Stop({ stop, ticks }: { readonly stop: StopLoad; readonly ticks: Ticks 
 function Line({ line, site, ticks }: { readonly line: AboardLine; readonly site: string; readonly ticks: Ticks }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const { name, count, each_count, mass_kg, longest_m, lift_people, danger } = line;
-  const part = each_count === 1 ? name : `${name} × ${numbers.given(each_count, '')}`;
+  const { count, mass_kg, longest_m, lift_people, danger } = line;
+  const part = partWords(line, language);
   return (
     <tr>
       <th scope="row">

@@ -1,5 +1,5 @@
 import { type BoatBlock, boatPicture } from '@eavewell/drawing';
-import type { TripLoad } from '@eavewell/report';
+import type { TripLoad } from '@eavewell/report/trip';
 import { useRef } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches, PictureView } from '../../../look/PictureView.tsx';

@@ -1,4 +1,4 @@
-import { loadOfTrip, type TripLoad } from '@eavewell/report';
+import { loadOfTrip, type TripLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';

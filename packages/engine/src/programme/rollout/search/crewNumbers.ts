@@ -1,3 +1,4 @@
+import { lateFactor } from '../constants.ts';
 import { leapDays } from '../leapDays.ts';
 import type { Crew, Job, LegTable, RolloutProblem } from '../problem.ts';
 
@@ -31,7 +32,7 @@ export interface CrewNumbers {
   readonly leftOut: Float64Array;
   /** What a day too long away costs. */
   readonly awayPenalty: number;
-  /** What a day's delay of a crew's way home costs, by crew; 0 as a rule. */
+  /** What a day's delay of a crew's last way home costs; 0 as a rule, above 0 where cost is searched for. */
   readonly homeWeight: number;
   /** How often places are tried, not guessed: always where jobs are few, hardly ever where they are many. */
   readonly tried_fraction: number;
@@ -154,9 +155,6 @@ function handOverValues(problem: RolloutProblem): Float64Array | null {
   });
   return value;
 }
-
-/** A day over the time a site was promised for counts as so many days of waiting. */
-const lateFactor = 10;
 
 // long: a record of a crew, a line or two each
 function oneCrew(

@@ -45,6 +45,7 @@ export class CrewsSharing extends CrewsByWaiting {
       const count = trips_count === 0 ? 0 : ends[trips_count - 1]!;
       for (let at = 0; at < count; at++) sum += this.handedOver(stops[at]! + 1, timing.handOver[stops[at]!]!);
     }
+    if (numbers.homeWeight > 0) sum += numbers.homeWeight * this.backDays();
     const { broken } = timing;
     for (let at = 0; at < broken.count; at++) {
       if (broken.kind[at] === tooLongAway) sum += numbers.awayPenalty * broken.by[at]!;
@@ -63,6 +64,17 @@ export class CrewsSharing extends CrewsByWaiting {
   override undo(): void {
     this.isTimed = false;
     super.undo();
+  }
+
+  /** Sum of the days on which each crew is back for the last time. */
+  private backDays(): number {
+    let sum = 0;
+    for (let crew = 0; crew < this.crews; crew++) {
+      const { back } = this.timing.tripTimes[crew]!;
+      const { trips_count } = this.flat[crew]!;
+      if (trips_count > 0) sum += Math.max(0, back[trips_count - 1]!);
+    }
+    return sum;
   }
 
   private handedOver(job: number, day: number): number {

@@ -102,11 +102,11 @@ export const windowRules: SearchRules = {
 };
 
 /**
- * Crews with trips of some days, waiting counted.
+ * Crews with trips of some days that share stock, hauls or carriers, waiting counted: a try times all of them, so that tries are few.
  *
  * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); orders and temperatures are ours
  */
-export const crewRules: SearchRules = {
+export const sharingRules: SearchRules = {
   ...removal,
   removed_count: 5,
   firstTemperature_ratio: 1,
@@ -119,6 +119,16 @@ export const crewRules: SearchRules = {
     { by: 'close', weight_count: 1 },
   ],
 };
+
+/**
+ * Crews with trips of some days, each by itself, waiting counted.
+ *
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); orders, removals and temperatures are ours
+ */
+export const crewRules: SearchRules = { ...sharingRules, removed_count: 8 };
+
+/** Temperature × the state's scale of costs where cost is searched for from a good plan on: hardly anything is melted again. Ours. */
+export const costTemperature_ratio = 0.03;
 
 /**
  * One long trip a crew, waiting counted: strings lie several to a trip, and stops change their places within it.

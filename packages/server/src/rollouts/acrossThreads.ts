@@ -34,8 +34,22 @@ export function ontoSharedMemory(problem: RolloutProblem): RolloutProblem {
   };
   return {
     ...problem,
+    jobs: waitsShared(problem.jobs),
     travels: problem.travels.map((travel) => ({ ...travel, byPeriod: travel.byPeriod.map(moved) })),
   };
+}
+
+/** Jobs whose waits for water lie one after the other in memory that is shared: some thousand lists would be copied from thread to thread. */
+function waitsShared(jobs: RolloutProblem['jobs']): RolloutProblem['jobs'] {
+  const count = jobs.reduce((sum, { serviceWait_days }) => sum + serviceWait_days.length, 0);
+  const room = new Float64Array(new SharedArrayBuffer(8 * count));
+  let at = 0;
+  return jobs.map((job) => {
+    const own = room.subarray(at, at + job.serviceWait_days.length);
+    own.set(Array.from(job.serviceWait_days));
+    at += own.length;
+    return { ...job, serviceWait_days: own };
+  });
 }
 
 const columns = ['landBefore_h', 'river_h', 'landAfter_h', 'cost', 'fuel_L', 'limitOf', 'areaOf'] as const;
