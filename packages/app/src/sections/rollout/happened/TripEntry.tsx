@@ -59,6 +59,8 @@ export function TripEntry({ programmeId, of, today, isAsked }: TripEntryProps) {
             </b>{' '}
           </>
         ) : null}
+        {/* A trip still to go is told with its crew. */}
+        {trip.state === 'planned' ? null : <b>{crew.name}: </b>}
         {trip.said}
       </p>
       <p className="presses on-screen">
