@@ -16,7 +16,8 @@ import {
 import { readProgramme, writeProgramme } from '@eavewell/formats';
 
 /** The first day of the demo's rollout; the plan beside has no crew at the shed from a day of it on. */
-const [firstDay, begins_days, shedUntil_days] = [readIsoDay('2027-01-04'), 26, 40];
+const firstDay = readIsoDay('2027-01-04') ?? 0;
+const [begins_days, shedUntil_days] = [26, 40];
 /** Trips of each crew that have left on the demo's own day. */
 const left_count = { north: 2, shed: 2 };
 const tries_count = { inForce: 20_000, beside: 6000 };
@@ -60,7 +61,14 @@ export const tripsBeside: readonly DemoTrip[] = ${JSON.stringify(beside)};
   await rm(folder, { recursive: true });
 }
 
-/** The best plan of so many tries, trip by trip in the order of crews. */
+/**
+ * The best plan of so many tries, trip by trip in the order of crews.
+ *
+ * @param {import('@eavewell/engine').RolloutProblem} problem
+ * @param {number} tries
+ * @param {number} seed
+ * @param {number} from_days
+ */
 function found(problem, tries, seed, from_days = 0) {
   const { outcome } = planRollout(problem, { budget: budgetOfTries(tries), seed });
   return outcome.trips.flatMap((trips, crew) =>
