@@ -1,5 +1,5 @@
 import { isWanted, leastThere } from './carriersAway.ts';
-import { fewBlinks_fraction, fewJobs_count } from './constants.ts';
+import { fewBlinks_fraction, fewJobs_count, timeShare_fraction } from './constants.ts';
 import { evaluatePlan } from './evaluatePlan.ts';
 import { retiming } from './makeReady.ts';
 import type { Outcome, PlannedTrip, RolloutPlan, RolloutProblem } from './problem.ts';
@@ -101,9 +101,6 @@ function searched(
   const plan = { trips: state.trips().map((trips) => trips.map(asPlanned)) };
   return { plan, outcome: evaluatePlan(timing, plan), tries_count };
 }
-
-/** The part of a budget in which the time run goes on, where cost is searched for after it. Ours. */
-const timeShare_fraction = 0.75;
 
 /** Jobs are numbered from 1 in the search. */
 function asSearched({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
