@@ -170,7 +170,7 @@ const typesOfTheRollout = new Set([
     'KeptPlan',
   ],
   ...['LegPairs', 'TravelPair', 'TripPlace', 'NewBreak', 'BreaksBefore', 'Retimed', 'PackedStore', 'PackedHaul'],
-  ...['PackedRollout', 'PackedCrew', 'PackedJobs', 'PackedTravel', 'PackedTable', 'PackedLimit'],
+  ...['PackedRollout', 'PackedCrew', 'PackedJobs', 'PackedTravel', 'PackedTable', 'PackedLimit', 'TightTrip'],
 ]);
 
 /**

@@ -7,6 +7,8 @@ it('has a text for every caution, rule and freeboard of loads, and for by whom o
   const keys = [
     ...['one', 'two', 'carrier'].map((by) => `by.${by}`),
     ...loadCautions.map((caution) => `caution.${caution}`),
+    // Told of a trip by boat beside those of its load.
+    ...['noDark', 'weather'].map((caution) => `caution.${caution}`),
     ...loadRules.map((rule) => `rule.${rule}`),
     ...freeboardRules().map(({ rule }) => `freeboard.${rule}`),
   ];

@@ -6,6 +6,20 @@ import { LevelSign } from '../look/LevelSign.tsx';
 import { KeptWhere } from '../offline/KeptWhere.tsx';
 import { UndoSteps } from './UndoSteps.tsx';
 
+/** Sections in the order of her questions; pages that stand elsewhere and belong to one of them: the drawing of one site is of the section Water. */
+const sections = [
+  { to: '/p/$programmeId/sites', words: 'app.sites', isExact: true, at: [] },
+  { to: '/p/$programmeId/water', words: 'waterYears.section', isExact: false, at: ['/p/$programmeId/sites/$siteId'] },
+  {
+    to: '/p/$programmeId/safety',
+    words: 'safety.section',
+    isExact: false,
+    at: ['/p/$programmeId/sites/$siteId/safety', '/p/$programmeId/sites/$siteId/water-safety'],
+  },
+  { to: '/p/$programmeId/kit', words: 'kit.section', isExact: false, at: ['/p/$programmeId/sites/$siteId/kit'] },
+  { to: '/p/$programmeId/rollout', words: 'rolloutSheet.section', isExact: false, at: [] },
+] as const satisfies readonly { readonly at: readonly string[]; readonly [more: string]: unknown }[];
+
 /** What stands over every page: where one is, and what is saved where. The line under it is the water's surface. */
 export const Head = memo(function Head({
   programmeId,
@@ -15,12 +29,8 @@ export const Head = memo(function Head({
   readonly children?: ReactNode;
 }) {
   const { say } = useLanguage();
-  // It is asked so that the head is not drawn anew for each change of the address. The drawing of one site is of the section Water.
+  // It is asked so that the head is not drawn anew for each change of the address.
   const at = useMatches({ select: (matches) => matches.at(-1)?.fullPath });
-  const isAtSite = at === '/p/$programmeId/sites/$siteId';
-  const isAtSafety =
-    at === '/p/$programmeId/sites/$siteId/safety' || at === '/p/$programmeId/sites/$siteId/water-safety';
-  const isAtKit = at === '/p/$programmeId/sites/$siteId/kit';
   return (
     <header className="head">
       <Link to="/programmes" className="maker">
@@ -31,63 +41,22 @@ export const Head = memo(function Head({
       {programmeId === undefined ? null : (
         <nav aria-label={say('app.sections')}>
           <ul>
-            <li>
-              <Link
-                to="/p/$programmeId/sites"
-                params={{ programmeId }}
-                activeOptions={{ exact: true, includeSearch: false }}
-                activeProps={{ 'aria-current': 'page' }}
-              >
-                {say('app.sites')}
-                <LevelSign />
-              </Link>
-            </li>
-            <li>
-              <Link
-                to="/p/$programmeId/water"
-                params={{ programmeId }}
-                activeProps={{ 'aria-current': 'page' }}
-                {...(isAtSite ? { 'aria-current': 'location' } : {})}
-              >
-                {say('waterYears.section')}
-                <LevelSign />
-              </Link>
-            </li>
-            <li>
-              <Link
-                to="/p/$programmeId/safety"
-                params={{ programmeId }}
-                activeOptions={{ includeSearch: false }}
-                activeProps={{ 'aria-current': 'page' }}
-                {...(isAtSafety ? { 'aria-current': 'location' } : {})}
-              >
-                {say('safety.section')}
-                <LevelSign />
-              </Link>
-            </li>
-            <li>
-              <Link
-                to="/p/$programmeId/kit"
-                params={{ programmeId }}
-                activeOptions={{ includeSearch: false }}
-                activeProps={{ 'aria-current': 'page' }}
-                {...(isAtKit ? { 'aria-current': 'location' } : {})}
-              >
-                {say('kit.section')}
-                <LevelSign />
-              </Link>
-            </li>
-            <li>
-              <Link
-                to="/p/$programmeId/rollout"
-                params={{ programmeId }}
-                activeOptions={{ includeSearch: false }}
-                activeProps={{ 'aria-current': 'page' }}
-              >
-                {say('rolloutSheet.section')}
-                <LevelSign />
-              </Link>
-            </li>
+            {sections.map(({ to, words, at: below, isExact }) => (
+              <li key={to}>
+                <Link
+                  to={to}
+                  params={{ programmeId }}
+                  activeOptions={{ exact: isExact, includeSearch: false }}
+                  activeProps={{ 'aria-current': 'page' }}
+                  {...(at !== undefined && (below as readonly string[]).includes(at)
+                    ? { 'aria-current': 'location' }
+                    : {})}
+                >
+                  {say(words)}
+                  <LevelSign />
+                </Link>
+              </li>
+            ))}
           </ul>
         </nav>
       )}

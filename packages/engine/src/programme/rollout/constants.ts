@@ -22,3 +22,6 @@ export const lateFactor = 10;
  * @definition ours: docs/decisions/0358
  */
 export const costWithin_fraction = 0.005;
+
+/** The share of a budget in which waiting is searched for, where cost is searched for after it. Ours: docs/decisions/0358. */
+export const timeShare_fraction = 0.75;

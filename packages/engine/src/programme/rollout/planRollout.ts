@@ -1,5 +1,5 @@
 import { freeAfterAbsences, isWanted, leastThere } from './carriersAway.ts';
-import { fewBlinks_fraction, fewJobs_count } from './constants.ts';
+import { fewBlinks_fraction, fewJobs_count, timeShare_fraction } from './constants.ts';
 import { evaluatePlan } from './evaluatePlan.ts';
 import { retiming } from './makeReady.ts';
 import type { Outcome, PlannedTrip, RolloutPlan, RolloutProblem } from './problem.ts';
@@ -110,9 +110,6 @@ export function timedForSearch(timing: Retiming): Retiming {
   const alone = retiming(searched);
   return isShared(alone) ? timing : alone;
 }
-
-/** The part of a budget in which the time run goes on, where cost is searched for after it. Ours. */
-const timeShare_fraction = 0.75;
 
 /** Jobs are numbered from 1 in the search. */
 function asSearched({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {

@@ -69,6 +69,8 @@ export function openChance(levels: readonly RiverLevel[], bounds: LevelBounds): 
  * @param day - the day [day]
  * @returns 0 to 51 [count]; 29 February is in the week of the 28th
  * @definition weeks of seven days from 1 January on; the last has the day that is left too
+ * @example
+ * weekOf(0) // → 0: 1 January 1970
  */
 export function weekOf(day: DayIndex): number {
   const { month, day: ofMonth } = calendarDay(day);

@@ -2742,7 +2742,7 @@ export const rolloutAnswers = {
   "change.redo": "a change made again: {count, plural, one {# row} other {# rows}}",
   "change.removed": "{row} removed",
   "change.undo": "a change taken back: {count, plural, one {# row} other {# rows}}",
-  "changedSince": "{changes, plural, =0 {Time has gone by} one {# change} other {# changes}} since the days of this plan were worked out{moved, plural, =0 {; no site has moved.} one {: # site has moved{later, plural, =0 {, and not to a later day.} other {, to a later day.}}} other {: # sites have moved, {later, plural, =0 {none} other {#}} of them to a later day.}}",
+  "changedSince": "{changes, plural, =0 {Time has gone by} one {# change} other {# changes}} since the days of this plan were worked out{moved, plural, =0 {; no site has moved.} one {: # site has moved{later, plural, =0 {, and not to a later day.} one {, to a later day.} other {, to a later day.}}} other {: # sites have moved, {later, plural, =0 {none} one {#} other {#}} of them to a later day.}}",
   "compared.cost": "{b} costs {cost} {isMore, select, yes {more} other {less}}.",
   "compared.finish": "The last site is handed over {days, plural, one {# day} other {# days}} {isMore, select, yes {later} other {sooner}} under {b}.",
   "compared.same": "{a} and {b} go to the same sites on the same days.",

@@ -2742,7 +2742,7 @@ export const rolloutAnswers = {
   "change.redo": "se rehízo un cambio: {count, plural, one {# fila} other {# filas}}",
   "change.removed": "se quitó {row}",
   "change.undo": "se deshizo un cambio: {count, plural, one {# fila} other {# filas}}",
-  "changedSince": "{changes, plural, =0 {Ha pasado tiempo} one {# cambio} other {# cambios}} desde que se calcularon los días de este plan{moved, plural, =0 {; ningún sitio se ha movido.} one {: se ha movido # sitio{later, plural, =0 {, y no a un día posterior.} other {, a un día posterior.}}} other {: se han movido # sitios, {later, plural, =0 {ninguno} other {#}} de ellos a un día posterior.}}",
+  "changedSince": "{changes, plural, =0 {Ha pasado tiempo} one {# cambio} other {# cambios}} desde que se calcularon los días de este plan{moved, plural, =0 {; ningún sitio se ha movido.} one {: se ha movido # sitio{later, plural, =0 {, y no a un día posterior.} one {, a un día posterior.} other {, a un día posterior.}}} other {: se han movido # sitios, {later, plural, =0 {ninguno} one {#} other {#}} de ellos a un día posterior.}}",
   "compared.cost": "{b} cuesta {cost} {isMore, select, yes {más} other {menos}}.",
   "compared.finish": "El último sitio se entrega {days, plural, one {# día} other {# días}} {isMore, select, yes {después} other {antes}} con {b}.",
   "compared.same": "{a} y {b} van a los mismos sitios en los mismos días.",
