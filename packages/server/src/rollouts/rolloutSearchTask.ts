@@ -1,4 +1,5 @@
 import {
+  costWithin_fraction,
   evaluatePlan,
   type PlanCells,
   planRollout,
@@ -55,7 +56,7 @@ export async function rolloutSearchTask(
     told = { ...told, waiting };
     around.report(done, told);
   });
-  const found = planRollout(problem, { budget, seed, start });
+  const found = planRollout(problem, { budget, seed, start, costWithin_fraction });
   const bounds = await boundsOf(problem, early);
   const { plan, tripIds } = namedAfter(found.plan, kept);
   const outcome = evaluatePlan(problem, plan);
