@@ -73,10 +73,10 @@ function found(problem, tries, seed, from_days = 0) {
   const { outcome } = planRollout(problem, { budget: budgetOfTries(tries), seed });
   return outcome.trips.flatMap((trips, crew) =>
     trips.map(({ leaves, nights_count, waitsFor, stops }) => ({
-      ...{ crewId: problem.crews[crew].crewId, leaves, back: leaves + nights_count },
+      ...{ crewId: problem.crews[crew]?.crewId ?? '', leaves, back: leaves + nights_count },
       // What waited for goods goes no earlier where they are there before: its sites are no readier.
       notBefore: waitsFor === 'stock' ? from_days + leaves : null,
-      sites: stops.map(({ job }) => problem.jobs[job].siteId),
+      sites: stops.map(({ job }) => problem.jobs[job]?.siteId ?? ''),
       handOvers: stops.map(({ handOverDay }) => handOverDay),
     })),
   );
