@@ -43,6 +43,7 @@ const unset = {
   freeboard_cm: null,
   leastFreeboard_cm: null,
   freeboardEmpty_cm: null,
+  length_m: null,
   limitSetBy: null,
   limitSetOn: null,
   carriers_count: 1,

@@ -56,6 +56,7 @@ const asked = (drawn: Drawn, shut: Shut): WaysAsked => ({
       freeboard_cm: null,
       leastFreeboard_cm: null,
       freeboardEmpty_cm: null,
+      length_m: null,
       limitSetBy: null,
       limitSetOn: null,
     },

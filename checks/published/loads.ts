@@ -20,6 +20,7 @@ function loads(masses: readonly number[], limit_kg: number): number {
     freeboard_cm: null,
     leastFreeboard_cm: null,
     freeboardEmpty_cm: null,
+    length_m: null,
     limitSetBy: null,
     limitSetOn: null,
   };

@@ -86,7 +86,14 @@ const carrier = fc
     (one) =>
       ({
         ...{ carrierId: 'C', name: 'C', longest_m: null, stowage_fraction: 1, carriers_count: 1 },
-        ...{ freeboard_cm: null, leastFreeboard_cm: null, freeboardEmpty_cm: null, limitSetBy: null, limitSetOn: null },
+        ...{
+          freeboard_cm: null,
+          leastFreeboard_cm: null,
+          freeboardEmpty_cm: null,
+          length_m: null,
+          limitSetBy: null,
+          limitSetOn: null,
+        },
         ...one,
       }) as Carrier,
   );

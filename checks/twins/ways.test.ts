@@ -87,6 +87,7 @@ function built(drawn: typeof network extends fc.Arbitrary<infer T> ? T : never) 
         freeboard_cm: null,
         leastFreeboard_cm: null,
         freeboardEmpty_cm: null,
+        length_m: null,
       },
       ...{ limitSetBy: null, limitSetOn: null },
     }),

@@ -208,7 +208,14 @@ export const carrierRows: readonly Row[] = [
   { carrierId: 'pair', name: 'two people', mode: 'twoPeople', limit_kg: 30, limit_L: 900, longest_m: 6, count: 4 },
   {
     ...{ carrierId: 'longboat', name: 'longboat, 9.6 m', mode: 'boat', limit_kg: 1200, limit_L: 6000, longest_m: 7 },
-    ...{ stowage_fraction: 0.8, freeboard_cm: 38, freeboardEmpty_cm: 52, leastFreeboard_cm: 25, ...harbour },
+    ...{
+      stowage_fraction: 0.8,
+      length_m: 9.6,
+      freeboard_cm: 38,
+      freeboardEmpty_cm: 52,
+      leastFreeboard_cm: 25,
+      ...harbour,
+    },
   },
   {
     ...{ carrierId: 'canoe', name: 'canoe with outrigger', mode: 'boat', limit_kg: 320, limit_L: 1400, longest_m: 4.5 },
@@ -237,6 +244,7 @@ export const carrierRows: readonly Row[] = [
     ...{
       carrierId: 'coaster',
       name: 'coasting vessel, 17 m',
+      length_m: 17,
       mode: 'boat',
       limit_kg: 9000,
       limit_L: 120000,
@@ -249,6 +257,7 @@ export const carrierRows: readonly Row[] = [
     ...{
       carrierId: 'lighter',
       name: 'lighter of shallow draught, 13 m',
+      length_m: 13,
       mode: 'boat',
       limit_kg: 5000,
       limit_L: 70000,

@@ -48,7 +48,14 @@ const rule = (ruleId: string, partId: string, countedBy: KitRule['countedBy']): 
 
 const person: Carrier = {
   ...{ carrierId: 'P', name: 'person', mode: 'person', limit_kg: 15, limit_L: null, longest_m: null },
-  ...{ stowage_fraction: 1, carriers_count: 1, freeboard_cm: null, leastFreeboard_cm: null, freeboardEmpty_cm: null },
+  ...{
+    stowage_fraction: 1,
+    carriers_count: 1,
+    freeboard_cm: null,
+    leastFreeboard_cm: null,
+    freeboardEmpty_cm: null,
+    length_m: null,
+  },
   ...{ limitSetBy: null, limitSetOn: null },
 };
 

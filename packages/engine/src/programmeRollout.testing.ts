@@ -41,6 +41,7 @@ export const carrier = (carrierId: string, mode: Carrier['mode'], limit_kg: numb
     freeboard_cm: null,
     leastFreeboard_cm: null,
     freeboardEmpty_cm: null,
+    length_m: null,
     limitSetBy: null,
     limitSetOn: null,
   },

@@ -90,8 +90,7 @@ export function carrierOf(carrier: Carrier): RolloutTripAnswer['carriers'][numbe
     leastFreeboard_m: metres(carrier.leastFreeboard_cm),
     freeboard_m: metres(carrier.freeboard_cm),
     freeboardEmpty_m: metres(carrier.freeboardEmpty_cm),
-    // No table states how long a carrier is.
-    length_m: null,
+    length_m: carrier.length_m,
     limitSetBy: carrier.limitSetBy,
   };
 }

@@ -7226,6 +7226,7 @@ export interface components {
                     freeboard_cm: components["schemas"]["figure"] | null;
                     freeboardEmpty_cm: components["schemas"]["figure"] | null;
                     leastFreeboard_cm: components["schemas"]["figure"] | null;
+                    length_m: components["schemas"]["figure"] | null;
                     limit_kg: components["schemas"]["figure"] | null;
                     limit_L: components["schemas"]["figure"] | null;
                     limitSetBy: string | null;
@@ -7901,6 +7902,7 @@ export interface components {
                     freeboard_cm: components["schemas"]["figureInput"] | null;
                     freeboardEmpty_cm: components["schemas"]["figureInput"] | null;
                     leastFreeboard_cm: components["schemas"]["figureInput"] | null;
+                    length_m: components["schemas"]["figureInput"] | null;
                     limit_kg: components["schemas"]["figureInput"] | null;
                     limit_L: components["schemas"]["figureInput"] | null;
                     limitSetBy: string | null;

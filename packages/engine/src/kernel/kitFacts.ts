@@ -139,6 +139,8 @@ export interface Carrier {
   /** Share of its room that can be filled. */
   readonly stowage_fraction: number;
   readonly carriers_count: number;
+  /** From end to end. */
+  readonly length_m: number | null;
   /** At its limit. */
   readonly freeboard_cm: number | null;
   /** With nothing aboard but its crew. */

@@ -12,7 +12,14 @@ const line = (partId: string, total_count: number) => ({
 });
 const boat: Carrier = {
   ...{ carrierId: 'B', name: 'Boat Tern', mode: 'boat', limit_kg: 100, limit_L: null, longest_m: 3 },
-  ...{ stowage_fraction: 1, carriers_count: 1, freeboard_cm: null, freeboardEmpty_cm: null, leastFreeboard_cm: null },
+  ...{
+    stowage_fraction: 1,
+    carriers_count: 1,
+    freeboard_cm: null,
+    freeboardEmpty_cm: null,
+    length_m: null,
+    leastFreeboard_cm: null,
+  },
   ...{ limitSetBy: null, limitSetOn: null },
 };
 const parts = [part('tank', 240, 8), part('pipe', 5), part('unweighed', null)];

@@ -130,6 +130,7 @@ function noCarrier({ say }: Language): Carrier {
     ...{ carrierId: '-', name: say('pack.no_carrier'), mode: 'truck', limit_kg: Number.MAX_SAFE_INTEGER },
     ...{ limit_L: null, longest_m: null, stowage_fraction: 1, carriers_count: 1, freeboard_cm: null },
     freeboardEmpty_cm: null,
+    length_m: null,
     ...{ leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null },
   };
 }

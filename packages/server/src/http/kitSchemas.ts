@@ -92,6 +92,7 @@ const carrier = z.strictObject({
   stowage_fraction: figure,
   carriers_count: figure,
   freeboard_cm: known,
+  length_m: known,
   freeboardEmpty_cm: known,
   leastFreeboard_cm: known,
   limitSetBy: text,

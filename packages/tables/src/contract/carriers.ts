@@ -21,6 +21,10 @@ export const carriers = defineTable({
       emptyMeans: '1',
     }),
     count: whole('count', 'How many there are.', { hard: from(0, 100000), emptyMeans: '1' }),
+    length_m: quantity('m', 'How long it is, from end to end: a boat is drawn to it.', {
+      hard: above(0, 200),
+      usual: from(2, 40),
+    }),
     freeboard_cm: quantity('cm', 'From the water to the edge of a boat at its limit.', { hard: from(0, 500) }),
     freeboardEmpty_cm: quantity('cm', 'From the water to its edge with its crew and nothing else aboard.', {
       hard: from(0, 500),

@@ -102,6 +102,7 @@ function carrierOf(values: Cells<'carriers'>): Carrier {
     stowage_fraction: values.stowage_fraction ?? 1,
     carriers_count: values.count ?? 1,
     freeboard_cm: values.freeboard_cm,
+    length_m: values.length_m,
     freeboardEmpty_cm: values.freeboardEmpty_cm,
     leastFreeboard_cm: values.leastFreeboard_cm,
     limitSetBy: values.limitSetBy,

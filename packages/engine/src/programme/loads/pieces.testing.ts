@@ -21,6 +21,7 @@ export function carrier(mode: Carrier['mode'], limit_kg: number | null, more: Pa
     freeboard_cm: null,
     leastFreeboard_cm: null,
     freeboardEmpty_cm: null,
+    length_m: null,
     limitSetBy: null,
     limitSetOn: null,
   };

@@ -33,6 +33,7 @@ export const carrier = (
     freeboard_cm: null,
     leastFreeboard_cm: null,
     freeboardEmpty_cm: null,
+    length_m: null,
     limitSetBy: null,
     limitSetOn: null,
   },

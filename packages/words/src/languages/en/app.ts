@@ -326,6 +326,8 @@ export const fields = {
   "carriers_fuel_L_per_km_about": "Fuel it takes.",
   "carriers_leastFreeboard_cm": "Least freeboard",
   "carriers_leastFreeboard_cm_about": "It never goes with less.",
+  "carriers_length_m": "Length",
+  "carriers_length_m_about": "How long it is, from end to end: a boat is drawn to it.",
   "carriers_limitSetBy": "Limit set by",
   "carriers_limitSetBy_about": "Who set the limit.",
   "carriers_limitSetOn": "Limit set on",

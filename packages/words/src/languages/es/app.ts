@@ -327,6 +327,8 @@ export const fields = {
   "carriers_fuel_L_per_km_about": "Combustible que gasta.",
   "carriers_leastFreeboard_cm": "Francobordo mínimo",
   "carriers_leastFreeboard_cm_about": "Nunca sale con menos.",
+  "carriers_length_m": "Largo",
+  "carriers_length_m_about": "Cuánto mide de punta a punta: con ello se dibuja un bote.",
   "carriers_limitSetBy": "Límite fijado por",
   "carriers_limitSetBy_about": "Quién fijó el límite.",
   "carriers_limitSetOn": "Límite fijado el",
