@@ -70,8 +70,11 @@ function Day({
 }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const { day, said, sleeps, isOnRiver, landed, aboard_kg } = card;
-  const date = numbers.date(day);
+  const { day, until, days_count, said, sleeps, isOnRiver, landed, aboard_kg } = card;
+  const date =
+    days_count === 1
+      ? numbers.date(day)
+      : say('rolloutTrip.days_span', { from: numbers.date(day), to: numbers.date(until) });
   return (
     <section className={isToday ? 'day-card is-today' : 'day-card'} aria-label={date}>
       <h3>{isToday ? say('rolloutTrip.day_today', { day: date }) : date}</h3>
@@ -102,7 +105,9 @@ function Day({
           );
         })}
       {aboard_kg === null ? null : <p>{say('rolloutTrip.aboard_left', { mass: kg(aboard_kg, language) })}</p>}
-      {sleeps === null ? null : <p>{say('rolloutTrip.sleeps', { place: names.get(sleeps) ?? sleeps })}</p>}
+      {sleeps === null ? null : (
+        <p>{say('rolloutTrip.sleeps', { place: names.get(sleeps) ?? sleeps, count: days_count })}</p>
+      )}
     </section>
   );
 }

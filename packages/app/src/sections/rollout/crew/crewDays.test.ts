@@ -88,3 +88,24 @@ it('of every crew the next trip is read ahead before the second of any, and no m
   expect(read.slice(0, 50).every((tripId) => tripId.endsWith('-0'))).toBe(true);
   expect(tripsAhead({ crews: crews.slice(0, 1) })).toEqual(['C0-0', 'C0-1', 'C0-2', 'C0-3']);
 });
+
+it('days on which nothing begins stand as one, but for today and where the night is elsewhere', () => {
+  const quiet = (at: string, sleeps: string) => ({ day: at, said: [], sleeps, siteIds: [] });
+  const days = [
+    day('2026-06-10', 'S1'),
+    ...['2026-06-11', '2026-06-12', '2026-06-13', '2026-06-14'].map((at) => quiet(at, 'S1')),
+    ...['2026-06-15', '2026-06-16'].map((at) => quiet(at, 'S2')),
+  ];
+  const given = { ...answer, legs: [], aboard: [], trip: { ...answer.trip, stops: [] }, days };
+  const { before, coming } = dayCards(given, '2026-06-12');
+  const told = (all: typeof before) => all.map((card) => [card.day, card.until, card.days_count]);
+  expect(told(before)).toEqual([
+    ['2026-06-10', '2026-06-10', 1],
+    ['2026-06-11', '2026-06-11', 1],
+  ]);
+  expect(told(coming)).toEqual([
+    ['2026-06-12', '2026-06-12', 1],
+    ['2026-06-13', '2026-06-14', 2],
+    ['2026-06-15', '2026-06-16', 2],
+  ]);
+});

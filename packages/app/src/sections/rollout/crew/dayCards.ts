@@ -1,9 +1,12 @@
 import { daysOfTrip, loadOfTrip, type StopLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 
-/** One day of a trip as it is read: what is done, what is aboard after, where one sleeps, and whether one is on a river. */
+/** One day of a trip, or days on which nothing else begins, as it is read: what is done, what is aboard after, where one sleeps, and whether one is on a river. */
 export interface DayCard {
   readonly day: string;
+  /** The last of days that are alike; the day itself where there is but one. */
+  readonly until: string;
+  readonly days_count: number;
   readonly said: readonly string[];
   readonly sleeps: string | null;
   readonly isOnRiver: boolean;
@@ -27,7 +30,31 @@ export function dayCards(
       return stop === undefined ? [] : [stop];
     });
     const over = (known?.events ?? []).flatMap((event) => (event.kind === 'handOver' ? [event.aboard_kg] : []));
-    return { day, said, sleeps, isOnRiver: known?.isOnRiver ?? false, landed, aboard_kg: over.at(-1) ?? null };
+    return {
+      ...{ day, until: day, days_count: 1 },
+      ...{ said, sleeps, isOnRiver: known?.isOnRiver ?? false, landed, aboard_kg: over.at(-1) ?? null },
+    };
   });
-  return { before: cards.filter(({ day }) => day < today), coming: cards.filter(({ day }) => day >= today) };
+  const folded = foldedDays(cards, today);
+  return { before: folded.filter(({ until }) => until < today), coming: folded.filter(({ until }) => until >= today) };
+}
+
+/** Days in a row on which nothing begins and the night is at one place stand as one; today stands by itself. */
+function foldedDays(cards: readonly DayCard[], today: string): readonly DayCard[] {
+  const isQuiet = ({ day, said, landed, isOnRiver }: DayCard) =>
+    day !== today && said.length === 0 && landed.length === 0 && !isOnRiver;
+  const found: DayCard[] = [];
+  for (const card of cards) {
+    const last = found.at(-1);
+    if (
+      last !== undefined &&
+      isQuiet(last) &&
+      isQuiet(card) &&
+      last.sleeps === card.sleeps &&
+      last.day < today === card.day < today
+    )
+      found[found.length - 1] = { ...last, until: card.day, days_count: last.days_count + 1 };
+    else found.push(card);
+  }
+  return found;
 }
