@@ -67,7 +67,7 @@ const months = 'January|February|March|April|May|June|July|August|September|Octo
 
 /** What is no message: our name, units, dates as the browser writes them, and the word of a library for a place to drop files. */
 const sameEverywhere = new RegExp(
-  `Eavewell|\\b(?:NTU|ratio|DropZone)\\b|\\d+ (?:${months})|^(?:${months}|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)$|\\bat \\d+`,
+  `Eavewell|\\b(?:NTU|ratio|DropZone)\\b|\\d+ (?:${months})|^(?:${months}|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)[\\s\\d]*$|\\bat \\d+`,
   'g',
 );
 
