@@ -1,54 +1,10 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { withoutAnswers } from './englishLeft.ts';
 import { atEveryPage, laidOut } from './everyPage.ts';
 import { journey, type Opened } from './journey.ts';
-import { inOneForm, messagesOf, textsOf } from './messages.ts';
+import { inOneForm } from './messages.ts';
 import { heardBy, textsToRead } from './reading.ts';
-
-/** Texts of English messages that no Spanish message has, with a word of more than two letters in them. */
-function englishOnly(): readonly string[] {
-  const spanish = new Set(messagesOf('es').flatMap(textsOf));
-  const english = new Set(messagesOf('en').flatMap(textsOf));
-  return [...english].filter((text) => !spanish.has(text) && /\p{L}{3}/u.test(text));
-}
-
-/** Is a text of English found in what stands on a page? One word alone only where it is all that stands there. */
-const isIn = (piece: string, text: string) =>
-  /\p{L}{2}\P{L}+\p{L}{2}/u.test(piece) ? ` ${text} `.includes(` ${piece} `) : text === piece;
-
-/**
- * What is left of a text without what the server answered: names, and the sentences of a design, which are made in the languages
- * there are and in no other.
- */
-function withoutAnswers(text: string, answered: ReadonlySet<string>): string {
-  if (answered.has(text)) return '';
-  // A name that has no room in a picture is cut, and ends in dots.
-  const cut = /^(.{6,})…$/.exec(text.trim())?.[1];
-  if (cut !== undefined && [...answered].some((part) => part.startsWith(cut))) return '';
-  const parts = [...answered].filter((part) => part.length > 2 && text.includes(part));
-  return parts.sort((a, b) => b.length - a.length).reduce((left, part) => left.replaceAll(part, ' '), text);
-}
-
-journey('in Spanish no page has a text of English left', async ({ open }) => {
-  const opened = await open({ language: 'es-PE' });
-  const pieces = englishOnly();
-  expect(pieces.length).toBeGreaterThan(30);
-  expect(isIn('of the next', 'likely 2 to 8 of the next 10')).toBe(true);
-  expect(await opened.page.locator('html').getAttribute('lang')).toMatch(/^es/);
-  const { names } = heardBy(opened.page);
-  await opened.page.reload();
-  const found: string[] = [];
-  await atEveryPage(opened, async (name) => {
-    const texts = await textsToRead(opened.page);
-    expect(texts.length).toBeGreaterThan(3);
-    for (const text of texts) {
-      const left = inOneForm(withoutAnswers(text, names));
-      const piece = pieces.find((one) => isIn(one, left));
-      if (piece !== undefined) found.push(`${name}: "${piece}" in "${text}"`);
-    }
-  });
-  expect(found).toEqual([]);
-});
 
 /** What stands outside the brackets that every message of the language for trial has at its ends; a message may be cut in two. */
 function outsideBrackets(text: string): string {

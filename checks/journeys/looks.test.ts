@@ -2,8 +2,10 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { axeFindings } from './axeFindings.ts';
 import { faultsOfFocus, faultsOfLight, movingCount, unseen } from './colours.ts';
+import { englishLeft, englishOnly, isIn } from './englishLeft.ts';
 import { atEveryPage, laidOut } from './everyPage.ts';
 import { journey } from './journey.ts';
+import { heardBy } from './reading.ts';
 import { screens, sidewaysCauses, smallTargets } from './screens.ts';
 
 /** What was found, by what was looked for: nothing where all is right. */
@@ -52,17 +54,25 @@ journey(
 );
 
 journey(
-  'every page on a phone by night, of a person who asks for stillness and then for colours of their own: axe finds nothing, light stands on dark, nothing moves, marks are drawn and focus is seen',
+  'every page on a phone by night, of a person who speaks Spanish and asks for stillness and then for colours of their own: axe finds nothing, no English is left, light stands on dark, nothing moves, marks are drawn and focus is seen',
   async ({ open }) => {
-    const opened = await open({ width: 360, height: 800, isDark: true, isStill: true });
+    const opened = await open({ width: 360, height: 800, isDark: true, isStill: true, language: 'es-PE' });
     const { page } = opened;
+    const pieces = englishOnly();
+    expect(pieces.length).toBeGreaterThan(30);
+    expect(isIn('of the next', 'likely 2 to 8 of the next 10')).toBe(true);
+    expect(await page.locator('html').getAttribute('lang')).toMatch(/^es/);
+    const { names } = heardBy(page);
+    await page.reload();
     const found = new Found();
     await atEveryPage(opened, async (name) => {
       const moving = await movingCount(page);
       found.add('stillness', name, moving === 0 ? [] : [`${moving} move`]);
       found.add('dark', name, await faultsOfLight(page, true));
       found.add('axe, 360 px', name, await axeFindings(page, 'all'));
+      found.add('English left', name, await englishLeft(page, names, pieces));
       await onScreen(page, 1280, 800);
+      found.add('English left', name, await englishLeft(page, names, pieces));
       found.add('axe of colours, 1280 px', name, await axeFindings(page, 'colours'));
       for (const colorScheme of ['dark', 'light'] as const) {
         await page.emulateMedia({ forcedColors: 'active', colorScheme });
@@ -76,7 +86,10 @@ journey(
     const ofOwnColours = ['dark', 'light'].flatMap((one) =>
       ['marks', 'focus'].map((of) => `own colours, ${one}: ${of}`),
     );
-    found.expectNothing('stillness', 'dark', 'axe, 360 px', 'axe of colours, 1280 px', ...ofOwnColours);
+    found.expectNothing(
+      ...['stillness', 'dark', 'axe, 360 px', 'English left', 'axe of colours, 1280 px'],
+      ...ofOwnColours,
+    );
   },
 );
 
