@@ -86,7 +86,7 @@ export function TripEntry({ programmeId, of, today, isAsked }: TripEntryProps) {
 function TripForm(props: Omit<TripEntryProps, 'isAsked'> & { readonly tell: Tell; onDone(): void }) {
   const { say } = useLanguage();
   const { programmeId, of, today, tell, onDone } = props;
-  const { row, trip, stops } = of;
+  const { row, trip, stops, leftFrom } = of;
   const initial = (column: string) => row.cells[column] ?? null;
   const asked = (field: 'leftOn' | 'backOn' | 'notBefore' | 'back', first = initial(field)): FieldAsked => ({
     ...{ field, column: columns[field], label: say(`rolloutHappened.field_${field}`), initial: first },
@@ -98,7 +98,7 @@ function TripForm(props: Omit<TripEntryProps, 'isAsked'> & { readonly tell: Tell
         <ShortForm
           {...form}
           fields={[asked('leftOn', leftFirst(of, today))]}
-          make={(cells) => leftEntry(row, cells, today)}
+          make={(cells) => leftEntry(row, cells, today, leftFrom)}
         />
       );
     case 'later':
@@ -112,7 +112,7 @@ function TripForm(props: Omit<TripEntryProps, 'isAsked'> & { readonly tell: Tell
         <ShortForm
           {...form}
           fields={[asked('leftOn'), asked('backOn')]}
-          make={(cells) => mendedTrip(row, cells, today)}
+          make={(cells) => mendedTrip(row, cells, today, leftFrom)}
         >
           <p className="small">{say('rolloutHappened.mend_about')}</p>
         </ShortForm>
@@ -122,7 +122,7 @@ function TripForm(props: Omit<TripEntryProps, 'isAsked'> & { readonly tell: Tell
         <ShortForm
           {...form}
           fields={[asked('leftOn'), asked('backOn'), ...stops.map(({ site }) => handOverOf(site, say))]}
-          make={(cells) => backEntry(row, stops, cells, today)}
+          make={(cells) => backEntry(row, stops, cells, today, leftFrom)}
           fill={{ press: say('rolloutHappened.as_planned'), cells: asPlanned(of, today) }}
         >
           <p className="small">{say('rolloutHappened.back_about')}</p>

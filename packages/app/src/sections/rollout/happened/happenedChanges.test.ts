@@ -41,6 +41,12 @@ describe('a trip', () => {
     // Tomorrow has not happened; today may have.
     expect(leftEntry(trip, { leftOn: '2031-06-11' }, today).faults[0]?.key).toBe('rolloutHappened.fault_future');
     expect(leftEntry(trip, { leftOn: today }, today).changes).toHaveLength(1);
+    // Not before the plan begins, nor before the crew was back.
+    const early = leftEntry(trip, { leftOn: '2020-05-01' }, today, '2031-05-30');
+    expect([early.changes, early.faults.map(({ field, key }) => [field, key])]).toEqual([
+      [],
+      [['leftOn', 'rolloutHappened.fault_before']],
+    ]);
   });
 
   test('is back: its sites are handed over, or leave the trip so that they can be planned', () => {

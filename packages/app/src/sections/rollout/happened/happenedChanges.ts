@@ -46,10 +46,15 @@ function notBefore(field: string, day: string | null, least: string | null): rea
     : [];
 }
 
-/** A trip left. */
-export function leftEntry(trip: RowNow, { leftOn = null }: EnteredCells, today: string): Entered {
+/** A trip left, on no day before `from`. */
+export function leftEntry(
+  trip: RowNow,
+  { leftOn = null }: EnteredCells,
+  today: string,
+  from: string | null = null,
+): Entered {
   if (leftOn === null) return cannot(needed('leftOn'));
-  const faults = notYet('leftOn', leftOn, today);
+  const faults = [...notYet('leftOn', leftOn, today), ...notBefore('leftOn', leftOn, from)];
   return faults.length > 0 ? cannot(...faults) : come([edited(trip, { leftOn })]);
 }
 
@@ -69,12 +74,20 @@ export const handOverField = (siteId: string): string => `handOver-${siteId}`;
  * @param stops - its sites
  * @param cells - leftOn, backOn and a hand-over day for each site
  * @param today - of the sheet [ISO]
+ * @param from - it left on no day before this [ISO]
  */
-export function backEntry(trip: RowNow, stops: readonly StopRows[], cells: EnteredCells, today: string): Entered {
+export function backEntry(
+  trip: RowNow,
+  stops: readonly StopRows[],
+  cells: EnteredCells,
+  today: string,
+  from: string | null = null,
+): Entered {
   const { leftOn = null, backOn = null } = cells;
   const faults = [
     ...(leftOn === null ? [needed('leftOn')] : notYet('leftOn', leftOn, today)),
     ...(backOn === null ? [needed('backOn')] : notYet('backOn', backOn, today)),
+    ...notBefore('leftOn', leftOn, from),
     ...notBefore('backOn', backOn, leftOn),
     ...stops.flatMap(({ site }) => {
       const field = handOverField(site.key);
@@ -110,11 +123,17 @@ export function backLaterEntry(trip: RowNow, { back = null }: EnteredCells, toda
   return faults.length > 0 ? cannot(...faults) : come([edited(trip, { back })]);
 }
 
-/** What was entered of a trip was wrong: each day may be mended, or emptied. */
-export function mendedTrip(trip: RowNow, { leftOn = null, backOn = null }: EnteredCells, today: string): Entered {
+/** What was entered of a trip was wrong: each day may be mended, or emptied; it left on no day before `from`. */
+export function mendedTrip(
+  trip: RowNow,
+  { leftOn = null, backOn = null }: EnteredCells,
+  today: string,
+  from: string | null = null,
+): Entered {
   const faults = [
     ...(backOn !== null && leftOn === null ? [needed('leftOn')] : notYet('leftOn', leftOn, today)),
     ...notYet('backOn', backOn, today),
+    ...notBefore('leftOn', leftOn, from),
     ...notBefore('backOn', backOn, leftOn),
   ];
   return faults.length > 0 ? cannot(...faults) : come([edited(trip, { leftOn, backOn })]);

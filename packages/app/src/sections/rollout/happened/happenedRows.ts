@@ -17,6 +17,8 @@ export interface TripRows {
   readonly trip: SheetTrip;
   readonly row: RowNow;
   readonly stops: readonly StopRows[];
+  /** It cannot have left before the plan begins, nor before the crew's trip before it was back; null: nothing is known against any day. */
+  readonly leftFrom: string | null;
 }
 
 /** The trips of the plan that is shown, with their rows, crew by crew in the order they go. */
@@ -30,8 +32,9 @@ export function tripsWithRows(sheet: RolloutSheet, rows: readonly RowNow[]): rea
       .map((row) => [row.cells['tripId'], row]),
   );
   const stops = of('planStops').filter(own);
+  const begins = sheet.plans.find(({ planId }) => planId === sheet.planId)?.from ?? null;
   return sheet.crews.flatMap((crew) =>
-    crew.trips.flatMap((trip): readonly TripRows[] => {
+    crew.trips.flatMap((trip, nth): readonly TripRows[] => {
       const row = trips.get(trip.tripId);
       if (row === undefined) return [];
       const found = stops
@@ -41,7 +44,9 @@ export function tripsWithRows(sheet: RolloutSheet, rows: readonly RowNow[]): rea
           const site = sites.get(stop.cells['siteId'] ?? '');
           return site === undefined ? [] : [{ stop, site }];
         });
-      return [{ crew, trip, row, stops: found }];
+      const before = crew.trips[nth - 1];
+      const leftFrom = before === undefined || before.state === 'planned' ? begins : before.back;
+      return [{ crew, trip, row, stops: found, leftFrom }];
     }),
   );
 }

@@ -31,6 +31,8 @@ export function TripPapers({
           key={path}
           className={nth === 0 ? 'button main' : 'button'}
           href={`${of}/${path}?language=${language}${plan}`}
+          // Without a network the page stays, and the browser says that nothing came.
+          download={path.replaceAll('/', '-')}
         >
           {name}
         </a>
