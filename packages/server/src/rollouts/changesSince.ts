@@ -9,12 +9,16 @@ const mostTold_count = 12;
 /** Tables that nothing of a rollout is reckoned from: kept plans, and how files are written. */
 const beside: ReadonlySet<string> = new Set([...planTables, 'headers', 'files']);
 
-/** What changed since the days of each plan were worked out, by its id; plans of which that was never said are not among them. */
+/** What changed since the days of each plan were worked out, by its id; where nobody says when they were, since the plan came in. */
 export function changesSince({
   records,
   facts,
 }: Pick<OpenProgramme, 'records' | 'facts'>): Readonly<Record<string, ChangesSince>> {
-  const timed = [...facts.rowsAsEntered('plans')].flatMap(([planId, { timedAt }]) => {
+  const cameAt = new Map<string, string>();
+  for (const { at, changes } of records)
+    for (const { kind, table, key } of changes) if (kind === 'added' && table === 'plans') cameAt.set(key, at);
+  const timed = [...facts.rowsAsEntered('plans')].flatMap(([planId, cells]) => {
+    const timedAt = cells['timedAt'] ?? cameAt.get(planId);
     const at_ms = timedAt === undefined ? Number.NaN : Date.parse(timedAt);
     return timedAt === undefined || Number.isNaN(at_ms) ? [] : [{ planId, timedAt, at_ms }];
   });
