@@ -14,6 +14,17 @@ import { root } from './run.mjs';
 const folder = 'packages/words/languages';
 const into = 'packages/words/src/languages';
 
+/** Sections the app says on the pages of the rollout alone: loaded with them. */
+const laterInTheApp = [
+  'rolloutBands',
+  'rolloutByHand',
+  'rolloutChoosing',
+  'rolloutHappened',
+  'rolloutMap',
+  'rolloutPlans',
+  'rolloutTrip',
+];
+
 /** Sections that the pages in a browser do not need; every other one is loaded by them. */
 const notForTheApp = [
   'commandLine',
@@ -82,17 +93,23 @@ function missingIn(language, names) {
 const constant = (name, value) => `export const ${name} = ${JSON.stringify(value, null, 2)} as const;\n`;
 
 /**
- * Half of a language as a module: the sections of the app, or all the others.
+ * A part of a language as a module: the sections of the app, those it loads later, or all the others.
  *
- * @param {string} code @param {'app' | 'rest'} half
+ * @param {string} code @param {'app' | 'later' | 'rest'} half
  */
 function moduleText(code, half) {
   const language = read(code);
-  const names = Object.keys(read('en').sections).filter((name) => notForTheApp.includes(name) === (half === 'rest'));
+  const names = Object.keys(read('en').sections).filter((name) => partOf(name) === half);
   const head = half === 'app' ? constant('language', language.head) : '';
   const body = names.map((name) => constant(name, language.sections[name] ?? {})).join('');
   const reason = `// long: made by "npm run generate" from ${folder}/${code}.json; change that file, not this one.\n`;
   return `${reason}${head}${constant('missing', missingIn(language, names))}${body}`;
+}
+
+/** @param {string} section */
+function partOf(section) {
+  if (notForTheApp.includes(section)) return 'rest';
+  return laterInTheApp.includes(section) ? 'later' : 'app';
 }
 
 /** A language for paper alone as a module: the sections of paper. @param {string} code */
@@ -111,7 +128,7 @@ function paperListText() {
   return `// Made by "npm run generate" from ${folder}.\n${sections}${comment}\nexport const paperLanguages = {\n${listLines(paperCodes, 'paper')}} as const;\n`;
 }
 
-/** @param {readonly string[]} codes @param {'app' | 'rest' | 'paper'} part */
+/** @param {readonly string[]} codes @param {'app' | 'later' | 'rest' | 'paper'} part */
 function listLines(codes, part) {
   return codes
     .map((code) => {
@@ -126,10 +143,14 @@ function listLines(codes, part) {
  * The list of languages: what each is called, and how one half of it is loaded when asked for. Each half has a list of its
  * own, so that the app carries no chunk it never loads.
  *
- * @param {'app' | 'rest'} half
+ * @param {'app' | 'later' | 'rest'} half
  */
 function listText(half) {
-  const what = half === 'app' ? 'the sections of the app' : 'the sections the app does not need';
+  const what = {
+    app: 'the sections of the app',
+    later: 'the sections the app loads later',
+    rest: 'the sections the app does not need',
+  }[half];
   const comment = `/** The languages there are: what each calls itself, which way it runs, and ${what}. */`;
   return `// Made by "npm run generate" from ${folder}.\n${comment}\nexport const ${half}Languages = {\n${listLines(languageCodes, half)}} as const;\n${half === 'app' ? paperNamesText() : ''}`;
 }
@@ -146,12 +167,12 @@ function paperNamesText() {
 /** Every module made of the files of languages, with its text. @returns {readonly { file: string, text: () => string }[]} */
 export function languageModules() {
   const halves = languageCodes.flatMap((code) =>
-    /** @type {const} */ (['app', 'rest']).map((half) => ({
+    /** @type {const} */ (['app', 'later', 'rest']).map((half) => ({
       file: `${into}/${code}/${half}.ts`,
       text: () => moduleText(code, half),
     })),
   );
-  const lists = /** @type {const} */ (['app', 'rest']).map((half) => ({
+  const lists = /** @type {const} */ (['app', 'later', 'rest']).map((half) => ({
     file: `${into}/${half}.ts`,
     text: () => listText(half),
   }));

@@ -1,4 +1,5 @@
 import { appLanguages as languages } from './languages/app.ts';
+import { laterLanguages } from './languages/later.ts';
 import { type LanguageCode, languageFor } from './messages/languageFor.ts';
 import { numberForm } from './messages/numberForm.ts';
 import { type ParsedNumber, parseNumber } from './messages/parseNumber.ts';
@@ -38,11 +39,22 @@ export interface AppLanguage {
   readonly direction: LanguageHead['direction'];
   readonly say: SayOf<AppMessageKey>;
   readonly numbers: AppNumbers;
+  /** Loads what the pages of the rollout say; `say` knows it from then on. */
+  more(): Promise<void>;
 }
 
 async function textsOf(code: LanguageCode): Promise<{ readonly texts: LanguageTexts; readonly isWhole: boolean }> {
   const { language, missing, ...sections } = await languages[code].load();
   return { texts: { language, sections }, isWhole: missing.length === 0 };
+}
+
+/** What the app says later, in a language: English stands in for what it lacks. */
+async function laterOf(code: LanguageCode): Promise<LanguageTexts['sections']> {
+  const { missing, ...sections } = await laterLanguages[code].load();
+  if (missing.length === 0) return sections;
+  const { missing: _, ...english } = await laterLanguages.en.load();
+  const own: LanguageTexts['sections'] = sections;
+  return Object.fromEntries(Object.entries(english).map(([name, texts]) => [name, { ...texts, ...own[name] }]));
 }
 
 /**
@@ -56,14 +68,23 @@ export async function loadAppLanguage(tag: string): Promise<AppLanguage> {
   const { texts, isWhole } = await textsOf(code);
   if (region !== undefined && isPseudo(region)) {
     const { pseudoTexts } = await import('./messages/pseudo.ts');
-    return appLanguageOf(pseudoTexts(texts, region));
+    const later = async () => pseudoTexts({ ...texts, sections: await laterOf(code) }, region).sections;
+    return appLanguageOf(pseudoTexts(texts, region), undefined, undefined, later);
   }
   const english = isWhole ? undefined : (await textsOf('en')).texts;
-  return appLanguageOf(texts, english, region);
+  return appLanguageOf(texts, english, region, () => laterOf(code));
 }
 
 /** The words of the app made of messages that are at hand: a language being written, or one made for a test. */
-export function appLanguageOf(texts: LanguageTexts, english?: LanguageTexts, region?: string): AppLanguage {
+export function appLanguageOf(
+  given: LanguageTexts,
+  english?: LanguageTexts,
+  region?: string,
+  later?: () => Promise<LanguageTexts['sections']>,
+): AppLanguage {
+  // What comes later is put beside what is there.
+  const sections: Record<string, LanguageTexts['sections'][string]> = { ...given.sections };
+  const texts: LanguageTexts = { ...given, sections };
   const form = numberForm(texts.language, region);
   const say = sayOf<AppMessageKey>(texts, english, form);
   const { code, name, direction } = texts.language;
@@ -80,6 +101,9 @@ export function appLanguageOf(texts: LanguageTexts, english?: LanguageTexts, reg
       },
       parse: (text) => parseNumber(text, form),
       decimalMark: form.decimalMark,
+    },
+    more: async () => {
+      if (later) Object.assign(sections, await later());
     },
   };
 }

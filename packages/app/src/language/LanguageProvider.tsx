@@ -11,6 +11,21 @@ interface Chosen extends AppLanguage {
 
 const LanguageContext = createContext<Chosen | null>(null);
 
+/** The language that is loaded or being loaded, and whether a page asked for what is said later. */
+const words: { now: Promise<AppLanguage> | null; isMoreAsked: boolean } = { now: null, isMoreAsked: false };
+
+/** Waits until the words of the rollout's pages are there, in the language of the page and in any that is chosen later. */
+export async function moreWords(): Promise<void> {
+  words.isMoreAsked = true;
+  await words.now?.then((language) => language.more());
+}
+
+async function loaded(code: string): Promise<AppLanguage> {
+  const language = await loadAppLanguage(code);
+  if (words.isMoreAsked) await language.more();
+  return language;
+}
+
 /** Gives every page its texts in the language that was chosen, and tells the browser which it is and which way it runs. */
 export function LanguageProvider({ children }: { readonly children: ReactNode }) {
   const client = useQueryClient();
@@ -18,13 +33,14 @@ export function LanguageProvider({ children }: { readonly children: ReactNode })
   const [language, setLanguage] = useState<AppLanguage | null>(null);
   useEffect(() => {
     let isWanted = true;
-    void loadAppLanguage(code).then((loaded) => {
+    words.now = loaded(code);
+    void words.now.then((found) => {
       if (!isWanted) return;
-      document.documentElement.lang = loaded.code;
-      document.documentElement.dir = loaded.direction;
-      askIn(loaded.code);
+      document.documentElement.lang = found.code;
+      document.documentElement.dir = found.direction;
+      askIn(found.code);
       // As a transition the pages are drawn in slices.
-      startTransition(() => setLanguage(loaded));
+      startTransition(() => setLanguage(found));
       // What was answered in another language is asked for again.
       void client.invalidateQueries();
     });

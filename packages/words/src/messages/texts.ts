@@ -1,4 +1,5 @@
 import type * as appEnglish from '../languages/en/app.ts';
+import type * as laterEnglish from '../languages/en/later.ts';
 import type * as restEnglish from '../languages/en/rest.ts';
 
 /** What a language is called, and how it is written. */
@@ -28,7 +29,9 @@ type KeysOf<Sections> = {
 }[keyof Sections & string];
 
 /** A message that the pages in a browser may ask for: `section.key`. */
-export type AppMessageKey = KeysOf<Omit<typeof appEnglish, 'language' | 'missing'>>;
+export type AppMessageKey =
+  | KeysOf<Omit<typeof appEnglish, 'language' | 'missing'>>
+  | KeysOf<Omit<typeof laterEnglish, 'missing'>>;
 
 /** Any message: `section.key`. What English does not have does not compile. */
 export type MessageKey = AppMessageKey | KeysOf<Omit<typeof restEnglish, 'missing'>>;

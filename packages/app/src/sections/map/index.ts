@@ -3,4 +3,4 @@ export { LazyMapPage as MapPage, LazySitesMap as SitesMap } from './lazyMap.tsx'
 export type { PlanePoint } from './plane.ts';
 export type { MapOn, OwnMap, SitesMapProps } from './SitesMap.tsx';
 export { inSlices } from './slices.ts';
-export { type MapGround, pathOf, type WayLine } from './ways.ts';
+export { pathOf, type WayLine } from './ways.ts';
