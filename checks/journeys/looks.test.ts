@@ -131,7 +131,8 @@ journey(
     expect(await state()).toEqual([false, true, true]);
     await page.emulateMedia({ forcedColors: 'none', colorScheme: 'light' });
     expect(await state()).toEqual([false, true, false]);
-    expect(await faultsOfLight(page, false)).toEqual([]);
+    // The page is told of another light by an event of its own.
+    await expect.poll(() => faultsOfLight(page, false)).toEqual([]);
     await page.evaluate(() => {
       const none = '<rect width="9" height="9" style="fill:none;stroke:none"/>';
       document.body.innerHTML = `<main><svg>${none}</svg><button style="outline:none">x</button></main>`;
