@@ -47,7 +47,7 @@ export function boatBand(setter: Setter, width: number, load: TripLoad, language
   const picture = boatPicture(
     {
       blocks: blocksOf(load, language),
-      limit_kg: carrier?.limit_kg ?? null,
+      limit_kg: load.limit_kg,
       freeboard_cm: freeboard?.freeboard_cm ?? null,
       atLimit_cm: asCm(carrier?.freeboard_m),
       leastFreeboard_cm: asCm(carrier?.leastFreeboard_m),

@@ -116,6 +116,14 @@ describe('the manifest of a boat', () => {
     expect(heavy).toContain(squeezed('limit 1,600 kg: 122 kg TOO MUCH'));
   });
 
+  it('has one room to spare, in figures and in the boat: that of the way where less passes than the boat takes', () => {
+    const legs = trip.legs.map((one, nth) => (nth === 0 ? { ...one, limit_kg: 900 } : one));
+    const all = said({ ...trip, legs }).join('');
+    // The boat takes 1,600 kg, the first way lets 900 kg pass: 900 − 804.1 = 95.9, never rounded up.
+    expect(all).toContain(squeezed('limit 900 kg, 95 kg to spare'));
+    for (const one of ['795 kg', '796 kg']) expect(all, one).not.toContain(squeezed(one));
+  });
+
   it('tells a freeboard only of figures somebody gave; else it is to be measured and the boat is not to scale', () => {
     // 55 cm with its crew, 35 cm at 1,600 kg: 55 − 20 × 804.1 ÷ 1600 = 44.9 cm, never rounded up.
     const known = said(trip)[0]!;

@@ -32,7 +32,7 @@ export function TripBoat({ load }: { readonly load: TripLoad }) {
     })),
   ];
   const input = {
-    ...{ blocks, limit_kg: carrier?.limit_kg ?? null, freeboard_cm: freeboard?.freeboard_cm ?? null },
+    ...{ blocks, limit_kg: load.limit_kg, freeboard_cm: freeboard?.freeboard_cm ?? null },
     ...{ atLimit_cm: asCm(carrier?.freeboard_m), leastFreeboard_cm: asCm(carrier?.leastFreeboard_m) },
     length_m: carrier?.length_m ?? null,
   };
