@@ -30,7 +30,7 @@ export interface TripDay {
  *
  * @param dated - the trip with its legs
  * @param store - where it loads, where the first leg does not say so
- * @returns days on which something is begun or ended, in order; days between are spent at the work that was begun
+ * @returns days on which something is begun or ended, and those that are spent on a river, in order; other days between are spent at the work that was begun
  * @law every leg and every stop stands once
  * @definition ours: docs/decisions/0368-paper-of-a-trip.md
  */
@@ -65,7 +65,8 @@ export function daysOfTrip({ trip, legs, aboard, days }: TripDated, store: strin
   const last = legs.at(-1);
   if (last !== undefined) events.push({ day: later(day, trip.back), event: { kind: 'home', placeId: last.to } });
   const sleeps = new Map(days.map((one) => [one.day, one.sleeps] as const));
-  return [...new Set(events.map((one) => one.day))].map((one) => {
+  const between = days.map((one) => one.day).filter((one) => onRiver.some(([from, to]) => from < one && one < to));
+  return [...new Set([...events.map((one) => one.day), ...between])].sort().map((one) => {
     const own = events.filter((event) => event.day === one).map(({ event }) => event);
     const isOnRiver = onRiver.some(([from, to]) => from <= one && one <= to);
     return { day: one, events: own, sleeps: sleeps.get(one) ?? null, isOnRiver };

@@ -109,3 +109,20 @@ it('days on which nothing begins stand as one, but for today and where the night
     ['2026-06-15', '2026-06-16', 2],
   ]);
 });
+
+it('every day of a leg on a river says so, those between its first and its last too', () => {
+  const long = { ...leg('store', 'S1', '2026-06-10', 'river'), arrives: '2026-06-13' };
+  const stops = [stopForTests('S1', '2026-06-13', '2026-06-13')];
+  const days = ['2026-06-10', '2026-06-11', '2026-06-12', '2026-06-13', '2026-06-14'].map((at) => ({
+    ...{ day: at, said: [], sleeps: 'S1', siteIds: [] },
+  }));
+  const given = { ...answer, legs: [long], aboard: [], trip: { ...answer.trip, stops }, days };
+  const { coming } = dayCards(given, '2026-06-10');
+  expect(coming.map((card) => [card.day, card.isOnRiver])).toEqual([
+    ['2026-06-10', true],
+    ['2026-06-11', true],
+    ['2026-06-12', true],
+    ['2026-06-13', true],
+    ['2026-06-14', false],
+  ]);
+});
