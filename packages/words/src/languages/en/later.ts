@@ -425,7 +425,7 @@ export const rolloutTrip = {
   "boat_name": "The boat from the side, with its load",
   "both_dangers": "Chlorine and fuel both go with this trip. They never travel together: settle which goes apart before anything is put in.",
   "caution": "Caution",
-  "crew_line": "{people} of the crew with what they carry: {mass}; not in the limit: whoever answers for the boat or truck decides",
+  "crew_line": "{people} of the crew with what they carry: {mass}; not counted against the limit here: ask whoever answers for the boat or truck whether people count",
   "crew_title": "{crew}: what to do, day by day",
   "danger_chlorine": "chlorine: never with fuel",
   "danger_fuel": "fuel: never with chlorine",

@@ -2787,7 +2787,7 @@ export const rolloutPapers = {
   "by_crew": "{carrier}; {crew}",
   "change_over": "Change over at {place}, {hours}.",
   "cm": "{amount} cm",
-  "crew_line": "Crew with what they carry, people: {people}; not in the limit: whoever answers for the boat or truck decides",
+  "crew_line": "Crew with what they carry, people: {people}; not counted against the limit here: ask whoever answers for the boat or truck whether people count",
   "day_river": "On the river today: life vests on before the boat moves, ashore well before dark, the boat’s master decides.",
   "each": "each",
   "fact_back": "nights away; back {day}",

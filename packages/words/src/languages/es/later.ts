@@ -425,7 +425,7 @@ export const rolloutTrip = {
   "boat_name": "La barca de lado, con su carga",
   "both_dangers": "Con este viaje van cloro y combustible. Nunca viajan juntos: decidan cuál va aparte antes de cargar nada.",
   "caution": "Cuidado",
-  "crew_line": "{people} del equipo con lo que llevan: {mass}; fuera del límite: decide quien responde por la barca o el camión",
+  "crew_line": "{people} del equipo con lo que llevan: {mass}; no se cuenta aquí contra el límite: pregunte a quien responde por la barca o el camión si las personas cuentan",
   "crew_title": "{crew}: qué hacer, día por día",
   "danger_chlorine": "cloro: nunca con combustible",
   "danger_fuel": "combustible: nunca con cloro",

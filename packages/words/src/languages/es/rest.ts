@@ -2787,7 +2787,7 @@ export const rolloutPapers = {
   "by_crew": "{carrier}; {crew}",
   "change_over": "Trasbordo en {place}, {hours}.",
   "cm": "{amount} cm",
-  "crew_line": "Equipo con lo que lleva, personas: {people}; fuera del límite: decide quien responde por la barca o el camión",
+  "crew_line": "Equipo con lo que lleva, personas: {people}; no se cuenta aquí contra el límite: pregunte a quien responde por la barca o el camión si las personas cuentan",
   "day_river": "Hoy por el río: chalecos puestos antes de que la barca se mueva, en tierra mucho antes de anochecer, decide quien manda la barca.",
   "each": "cada una",
   "fact_back": "noches fuera; de vuelta el {day}",

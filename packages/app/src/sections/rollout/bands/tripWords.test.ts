@@ -4,6 +4,7 @@ import { crewForTests, sheetForTests, stopForTests, tripForTests } from '../shee
 import { byWayOf, crewWords, leavingNext, lookOf, statesOf, tripLabel, waitWords } from './tripWords.ts';
 
 const english = await loadAppLanguage('en');
+await english.more();
 const stops = [
   stopForTests('A', '2026-06-09', '2026-06-11', { people: 120 }),
   stopForTests('B', '2026-06-12', '2026-06-17', { people: 185 }),

@@ -7,6 +7,7 @@ import { candidateTally, chosenCandidates, inOrder, notHolding } from './chosenC
 import { settingWork, workFaults } from './settingWork.ts';
 
 const english = await loadAppLanguage('en');
+await english.more();
 
 const left = (siteId: string, reason: string | null, people: number | null = 100) =>
   candidateWith({ siteId, name: siteId, tripId: null, reason, people });
