@@ -51,10 +51,16 @@ export function headsSaying(setter: Setter, said: HeadSaid): Heads {
     const share = isFirst ? (said.name_fraction ?? 0.62) : 0.5;
     const name = isFirst ? said.name : said.laterName;
     const whole = setter.lines(name, size, bodyWidth_pt * share, isFirst ? 'plain' : 'strong');
+    // A name that is longer than a line is set smaller, on two lines where it must.
+    const isLong = isFirst && whole.lines.length > 1;
+    // What stands at the end keeps to the width the name leaves.
+    const rest = isFirst ? bodyWidth_pt * (1 - share) - 8 : half;
     return {
       number: setter.lines(said.number(page, pages), smaller, half),
-      name: whole,
-      right: (isFirst ? said.right : said.right.slice(0, 2)).map((text) => setter.lines(text, smaller, half)),
+      name: isLong ? setter.lines(name, 'compact', bodyWidth_pt * share, 'strong') : whole,
+      right: (isFirst ? said.right : said.right.slice(0, 2)).map((text) =>
+        setter.lines(text, isFirst ? 'small' : smaller, rest),
+      ),
     };
   };
   const printed = setter.lines(said.printed, 'small', bodyWidth_pt * 0.64);
@@ -80,22 +86,16 @@ export function headsSaying(setter: Setter, said: HeadSaid): Heads {
   };
 }
 
-/** Number over name at the beginning, two lines at the end, all standing on the ink line. A long name has its first line alone. */
+/** Number over name at the beginning, what stands at the end under each other, all standing on the ink line. A name has two lines at the most. */
 function drawHead(canvas: Canvas, setter: Setter, { number, name, right }: LaidHead, end: number): void {
-  const one = { ...name, lines: name.lines.slice(0, 1) };
-  const nameTop = end - name.leading_pt - 1;
+  const one = { ...name, lines: name.lines.slice(0, 2) };
+  const nameTop = end - name.leading_pt * one.lines.length - 1;
   drawLines(canvas, setter, number, { x: margin_pt, y: nameTop - number.leading_pt + 2, width: bodyWidth_pt });
   drawLines(canvas, setter, one, { x: margin_pt, y: nameTop, width: bodyWidth_pt });
-  const high = right.reduce((sum, { leading_pt }) => sum + leading_pt, 0);
+  const high = right.reduce((sum, { leading_pt, lines }) => sum + leading_pt * lines.length, 0);
   let y = end - high - 3;
   for (const set of right) {
-    drawLines(
-      canvas,
-      setter,
-      { ...set, lines: set.lines.slice(0, 1) },
-      { x: margin_pt, y, width: bodyWidth_pt },
-      'end',
-    );
-    y += set.leading_pt;
+    drawLines(canvas, setter, set, { x: margin_pt, y, width: bodyWidth_pt }, 'end');
+    y += set.leading_pt * set.lines.length;
   }
 }
