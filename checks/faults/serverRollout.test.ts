@@ -178,6 +178,8 @@ it('a plan that is found is kept as one step, and its sheet, trips, comparison a
       0,
       ['First and First go to the same sites on the same days.'],
     ]);
+    // Their lines hold every site, though none of them moves.
+    expect([same.servedA, same.servedB, same.people_count]).toEqual([sheet.served, sheet.served, sheet.people_count]);
     const { body: numbers } = await page.ask('GET', `${programme}/rollout/numbers`);
     const problem = readNumbers(numbers.numbers);
     const outcome = evaluatePlan(problem, numbers.plan as RolloutPlan);
@@ -233,6 +235,21 @@ it('what changed in the tables since is told, and what happened stays when it is
     ]);
     const all = anew.flatMap(({ stops }) => stops.map(({ siteId }) => siteId)).sort();
     expect(all).toEqual(['S001', 'S002', 'S003']);
+    // It is back, and a site of it is handed over today: its people drink from then on, in the curve and not before it.
+    const [first] = trip!.stops;
+    const back = {
+      kind: 'edited',
+      table: 'planTrips',
+      key: `P1/${trip!.tripId}`,
+      before: {},
+      after: { backOn: dayIn(0) },
+    };
+    const handed = { kind: 'edited', table: 'sites', key: first!.siteId, before: {}, after: { handOverDay: dayIn(0) } };
+    expect((await change(page, programme, { ...back, before: { backOn: null } })).status).toBe(200);
+    expect((await change(page, programme, { ...handed, before: { handOverDay: null } })).status).toBe(200);
+    const later = await sheetOf(page, programme);
+    expect(later.servedBefore_people).toBe(0);
+    expect(later.served[0]).toEqual({ day: dayIn(0), people: first!.people });
   });
 });
 

@@ -12,6 +12,7 @@ import {
 import type { RolloutComparison } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { planReport } from './rolloutSheet.ts';
+import { servedPoints } from './rolloutSums.ts';
 
 /** Two plans, timed on the same rollout. */
 export interface ComparisonGiven {
@@ -49,6 +50,9 @@ export function rolloutComparison(given: ComparisonGiven, language: Language): R
   return {
     ...{ stamp: given.stamp, a: planReport(a.facts), b: planReport(b.facts) },
     said: differencesSaid(given, sums, sites, language),
+    people_count: problem.jobs.reduce((sum, { people }) => sum + people, 0),
+    servedA: servedPoints({ problem, outcome: a.outcome }),
+    servedB: servedPoints({ problem, outcome: b.outcome }),
     ...{ ...sums, sites, byArea: byArea(problem, facts, a, b) },
   };
 }

@@ -72,7 +72,16 @@ function tripOf(
 ): SheetTrip {
   return {
     ...trip,
-    ...{ state: 'planned', order, notBefore: null, legs: [], broken: [], isTight: false, tightSaid: null },
+    ...{
+      state: 'planned',
+      order,
+      notBefore: null,
+      legs: [],
+      broken: [],
+      isTight: false,
+      tightSaid: null,
+      overdueSaid: null,
+    },
     isOverdue: false,
     stops: stops.map((stop) => ({ ...stop, kept: null, isHandedOver: false, isWayUp: true })),
   };

@@ -25,6 +25,7 @@ export function rolloutSheet(given: SheetGiven, language: Language): RolloutShee
   const told = sheetTold(given, language);
   const served = outcome.trips.flat().flatMap(({ stops }) => stops.filter((stop) => isServed(stop, problem)));
   const coming = comingOf(told);
+  const gone = goneOf(told);
   const crews = crewsOf(told);
   return {
     ...{ programme: settings.programme, version: given.version, stamp: given.stamp },
@@ -41,10 +42,12 @@ export function rolloutSheet(given: SheetGiven, language: Language): RolloutShee
     futures: given.futuresState,
     waiting: problem.jobs.length === 0 ? null : waiting(told),
     ...{ cost: outcome.cost, isCostAtLeast: isCostAtLeast(given.problems), fuel_L: outcome.fuel_L },
-    served: withComing(servedPoints(told), coming),
+    served: withMore(servedPoints(told), [...gone, ...coming]),
     servedBefore_people: servedBefore(told),
     servedByWeek: servedByWeek(told).map((week) => {
-      const more = coming.filter(({ day }) => day <= week.until).reduce((sum, { people }) => sum + people, 0);
+      const more = [...gone, ...coming]
+        .filter(({ day }) => day <= week.until)
+        .reduce((sum, { people }) => sum + people, 0);
       return { until: week.until, p10: week.p10 + more, p50: week.p50 + more, p90: week.p90 + more };
     }),
     moneyByMonth: moneyByMonth(problem, outcome).map((one) => ({ ...one })),
@@ -96,13 +99,14 @@ export function planReport({
   };
 }
 
-/** People who drink soon: of trips under way, from the day that was reckoned last. */
-interface Coming {
+/** People who drink from a day on that no trip still to come decides. */
+interface Drinking {
   readonly day: string;
   readonly people: number;
 }
 
-function comingOf({ past, peopleOf, today }: SheetTold): readonly Coming[] {
+/** Of trips under way, from the day that was reckoned last. */
+function comingOf({ past, peopleOf, today }: SheetTold): readonly Drinking[] {
   return past.flatMap(({ state, stops, back }) =>
     state !== 'underWay'
       ? []
@@ -113,19 +117,30 @@ function comingOf({ past, peopleOf, today }: SheetTold): readonly Coming[] {
   );
 }
 
-function servedBefore({ facts, peopleOf, today }: SheetTold): number {
+/** Of trips of the plan that left: from the day that was entered for the hand-over. When a site first served is not known. */
+function goneOf({ past, peopleOf }: SheetTold): readonly Drinking[] {
+  return past.flatMap(({ stops }) =>
+    stops.flatMap(({ siteId, handOver }) =>
+      handOver === null ? [] : [{ day: isoDay(handOver), people: peopleOf.get(siteId) ?? 0 }],
+    ),
+  );
+}
+
+/** Of sites that no trip of the plan handed over. */
+function servedBefore({ facts, past, peopleOf, today }: SheetTold): number {
+  const own = new Set(past.flatMap(({ stops }) => stops.map(({ siteId }) => siteId)));
   return facts.sites
-    .filter((site) => isHandedOver(site, today))
+    .filter((site) => isHandedOver(site, today) && !own.has(site.siteId))
     .reduce((sum, { siteId }) => sum + (peopleOf.get(siteId) ?? 0), 0);
 }
 
 /** A curve that never falls, with more people from some days on. */
-function withComing(points: RolloutSheet['served'], coming: readonly Coming[]): RolloutSheet['served'] {
+function withMore(points: RolloutSheet['served'], others: readonly Drinking[]): RolloutSheet['served'] {
   const more = new Map<string, number>();
   points.forEach(({ day, people }, at) => {
     more.set(day, people - (points[at - 1]?.people ?? 0));
   });
-  for (const { day, people } of coming) more.set(day, (more.get(day) ?? 0) + people);
+  for (const { day, people } of others) more.set(day, (more.get(day) ?? 0) + people);
   let sum = 0;
   return [...more]
     .sort(([a], [b]) => (a < b ? -1 : 1))

@@ -1,4 +1,4 @@
-import { type CrewFacts, isoDay, type PastTrip, type TripLeg } from '@eavewell/engine';
+import { type CrewFacts, type DayIndex, isoDay, type PastTrip, type TripLeg } from '@eavewell/engine';
 import type { SheetCrew, SheetTrip } from '@eavewell/tables';
 import type { SheetTold } from './rolloutSheetTold.ts';
 import { tightSaid } from './rolloutTight.ts';
@@ -54,6 +54,7 @@ export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetT
   const { notBefore } = plan.trips[crew]![trip]!;
   const timed = outcome.trips[crew]![trip]!;
   const tight = tightSaid(told, crew, trip);
+  const isOverdue = told.overdue.has(tripId);
   return {
     ...{ tripId, state: 'planned', order: row?.order ?? trip, isLocked },
     notBefore: notBefore > 0 ? isoDay(problem.firstDay + notBefore) : null,
@@ -75,9 +76,17 @@ export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetT
         siteId: 'job' in one && one.job !== null ? problem.jobs[one.job]!.siteId : null,
         said: brokenSaid(told, one),
       })),
-    ...{ isTight: tight !== null, tightSaid: tight, isOverdue: told.overdue.has(tripId) },
+    ...{ isTight: tight !== null, tightSaid: tight, isOverdue },
+    overdueSaid: isOverdue ? overdueSaid(told, row?.leaves ?? null, figures.leaves) : null,
     said: `${language.say('rolloutAnswers.tripOf', { crew: crewName(told, crew) })} ${figures.said}`,
   };
+}
+
+/** When it was to leave, as worked out last, and when it can. */
+function overdueSaid({ language: { say, numbers } }: SheetTold, due: DayIndex | null, leaves: string): string | null {
+  return due === null
+    ? null
+    : say('rolloutAnswers.overdue', { due: numbers.date(isoDay(due)), leaves: numbers.date(leaves) });
 }
 
 const crewName = ({ facts, problem }: SheetTold, crew: number) => {
@@ -112,7 +121,7 @@ export function pastTrip(told: SheetTold, { tripId, state, leftOn, back, stops, 
       ...{ handOver: handOver === null ? null : isoDay(handOver), served: null, futures: null },
       ...{ kept: was === null ? null : isoDay(was), isHandedOver: handOver !== null, isWayUp: true },
     })),
-    ...{ legs: [], broken: [], isTight: false, tightSaid: null, isOverdue },
+    ...{ legs: [], broken: [], isTight: false, tightSaid: null, isOverdue, overdueSaid: null },
     said: say('rolloutAnswers.gone', {
       ...{ isBack: state === 'done' ? 'yes' : 'no', isOverdue: isOverdue ? 'yes' : 'no' },
       leaves: numbers.date(leaves),

@@ -73,7 +73,7 @@ export function waiting(told: Told): RolloutReport['waiting'] {
 /** Up to so much above a bound a plan is called the best possible; issue of taste, far below what a day of travel moves. */
 export const optimal_fraction = 0.0005;
 
-export function servedPoints(told: Told): RolloutReport['served'] {
+export function servedPoints(told: Pick<Told, 'problem' | 'outcome'>): RolloutReport['served'] {
   const { problem, outcome } = told;
   return servedCurve(problem, serviceDaysOf(problem, outcome)).map(({ day, people_count }) => ({
     day: dayAt(told, day),

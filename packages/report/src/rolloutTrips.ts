@@ -73,7 +73,8 @@ export function legReport(told: Told, leg: TripLeg): RolloutLegReport {
   const all = leg.way?.stretches ?? [];
   // A tenth of an hour, and no leg of none.
   const hours = (time_h: number) => numbers.quantity(Math.max(0.1, Math.round(time_h * 10) / 10), 'h');
-  const hours_h = all.reduce((sum, one) => sum + one.hours_h + one.changeOver_h, 0);
+  const changes_h = all.reduce((sum, one) => sum + one.changeOver_h, 0);
+  const hours_h = all.reduce((sum, one) => sum + one.hours_h, changes_h);
   const stretches = all.map((one) =>
     say('rolloutReport.stretch', { mode: one.mode, to: name(one.to), hours: hours(one.hours_h) }),
   );
@@ -90,6 +91,7 @@ export function legReport(told: Told, leg: TripLeg): RolloutLegReport {
     said: say('rolloutReport.leg', {
       ...{ from: name(leg.from), to: name(leg.to), stretches: stretches.join('; ') },
       ...{ hours: hours(hours_h), porters: porters_count },
+      ...{ isChanged: changes_h > 0 ? 'yes' : 'no', changes: hours(changes_h) },
     }),
   };
 }

@@ -2270,6 +2270,8 @@ export interface paths {
                                     nights_count: number;
                                     notBefore: string | null;
                                     order: number;
+                                    /** @description When it should have left, and when it can; null where it is not overdue, or has left. */
+                                    overdueSaid: string | null;
                                     said: string;
                                     /** @enum {string} */
                                     state: "done" | "underWay" | "planned";
@@ -2377,7 +2379,7 @@ export interface paths {
                                 day: string;
                                 people: number;
                             }[];
-                            /** @description People who drink already. */
+                            /** @description People who drink already, but for those whom trips of this plan handed over: they are in `served`. */
                             servedBefore_people: number;
                             /** @description People who drink by the end of a week, of futures drawn; empty where none were. */
                             servedByWeek: {
@@ -2549,8 +2551,22 @@ export interface paths {
                             /** @description b after a: above 0 later. */
                             finish_days: number;
                             fuel_L: number;
+                            /** @description People of all sites that can be planned. */
+                            people_count: number;
                             /** @description The difference in sentences, the greatest first. */
                             said: string[];
+                            /** @description People who drink from a day on, if all goes as likely. */
+                            servedA: {
+                                /** @description A day, YYYY-MM-DD. */
+                                day: string;
+                                people: number;
+                            }[];
+                            /** @description People who drink from a day on, if all goes as likely. */
+                            servedB: {
+                                /** @description A day, YYYY-MM-DD. */
+                                day: string;
+                                people: number;
+                            }[];
                             sites: {
                                 crewA: string | null;
                                 crewB: string | null;
@@ -3064,6 +3080,8 @@ export interface paths {
                                 nights_count: number;
                                 notBefore: string | null;
                                 order: number;
+                                /** @description When it should have left, and when it can; null where it is not overdue, or has left. */
+                                overdueSaid: string | null;
                                 said: string;
                                 /** @enum {string} */
                                 state: "done" | "underWay" | "planned";

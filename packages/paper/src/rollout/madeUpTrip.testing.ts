@@ -71,7 +71,17 @@ export const trip: TripOnPaper = {
   trip: {
     ...{ tripId: 'C1-4', state: 'planned', order: 4, notBefore: null, isLocked: false },
     ...{ leaves: '2026-06-10', back: '2026-06-22', nights_count: 12, waitsFor: 'nothing', waited_days: 0 },
-    ...{ kg: 731, litres: 9000, cost: 2400, fuel_L: 110, legs: [], broken: [], isTight: false, tightSaid: null },
+    ...{
+      kg: 731,
+      litres: 9000,
+      cost: 2400,
+      fuel_L: 110,
+      legs: [],
+      broken: [],
+      isTight: false,
+      tightSaid: null,
+      overdueSaid: null,
+    },
     ...{ isOverdue: false, said: 'a trip' },
     stops: [
       stop('S3', 'Pellanta', 90, ['2026-06-11', '2026-06-14', '2026-06-16']),

@@ -58,6 +58,10 @@ const tripOfSheet = z.strictObject({
   broken: z.array(z.strictObject({ kind: z.string(), siteId: z.string().nullable(), said: z.string() })),
   isTight: z.boolean().describe('A few days later a way it goes is closed, or a site is handed over too late.'),
   tightSaid: z.string().nullable(),
+  overdueSaid: z
+    .string()
+    .nullable()
+    .describe('When it should have left, and when it can; null where it is not overdue, or has left.'),
   isOverdue: z.boolean().describe('It should have left, or be back, by today, and nobody has entered that it did.'),
   said: z.string(),
 });
@@ -157,7 +161,9 @@ export const rolloutSheet = z
     isCostAtLeast: z.boolean(),
     fuel_L: z.number(),
     served: shape.served,
-    servedBefore_people: z.int().describe('People who drink already.'),
+    servedBefore_people: z
+      .int()
+      .describe('People who drink already, but for those whom trips of this plan handed over: they are in `served`.'),
     servedByWeek: shape.servedByWeek,
     moneyByMonth: shape.moneyByMonth,
     crews: z.array(crewOfSheet),
@@ -259,6 +265,9 @@ export type RolloutTripAnswer = z.infer<typeof rolloutTrip>;
 
 /** Two plans side by side: what differs, for whom, what it costs. */
 export const rolloutComparison = z.strictObject({
+  people_count: z.int().describe('People of all sites that can be planned.'),
+  servedA: shape.served,
+  servedB: shape.served,
   stamp: z.string(),
   a: plan,
   b: plan,

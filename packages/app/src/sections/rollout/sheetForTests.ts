@@ -25,7 +25,7 @@ export function tripForTests(
   return {
     ...{ tripId, leaves, back, stops: [...stops], state: 'planned', order: 1, notBefore: null, isLocked: false },
     ...{ nights_count: 0, waitsFor: 'nothing', waited_days: 0, kg: 0, litres: 0, cost: 0, fuel_L: 0, legs: [] },
-    ...{ broken: [], isTight: false, tightSaid: null, isOverdue: false, said: `Trip ${tripId}` },
+    ...{ broken: [], isTight: false, tightSaid: null, isOverdue: false, overdueSaid: null, said: `Trip ${tripId}` },
     ...more,
   };
 }
@@ -89,6 +89,7 @@ export const tripWith = (change: Partial<SheetTrip>): SheetTrip => ({
   broken: [],
   isTight: false,
   tightSaid: null,
+  overdueSaid: null,
   isOverdue: false,
   said: '',
   ...change,

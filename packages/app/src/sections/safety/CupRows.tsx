@@ -1,14 +1,14 @@
 import { Link } from '@tanstack/react-router';
-import { defaultRangeExtractor, type Range, useWindowVirtualizer } from '@tanstack/react-virtual';
-import { memo, useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
+import { memo, useDeferredValue, useMemo, useRef } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsPrinting } from '../../look/useIsPrinting.ts';
+import { useRowsOnScreen } from '../../look/useRowsOnScreen.ts';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { drinkOf, type SiteOfSafety } from './cups.ts';
 import { dueWords, lastWords, leadWords, needsWords, reasonWords } from './cupWords.ts';
 
-/** A row before it is measured [px], and rows drawn beyond the screen at each end. Ours. */
-const [usual_px, beyond_rows] = [92, 4] as const;
+/** A row before it is measured [px]. Ours. */
+const usual_px = 92;
 
 /** The sites as rows: of ten thousand those on the screen are drawn, and on paper all. */
 export function CupRows({
@@ -22,33 +22,8 @@ export function CupRows({
 }) {
   const list = useRef<HTMLOListElement>(null);
   const isWhole = useIsPrinting();
-  const [margin_px, setMargin] = useState(0);
-  const [focused, setFocused] = useState(-1);
-  useEffect(() => {
-    const seen = new ResizeObserver(() =>
-      setMargin(list.current ? list.current.getBoundingClientRect().top + window.scrollY : 0),
-    );
-    seen.observe(document.body);
-    return () => seen.disconnect();
-  }, []);
-  const rows = useWindowVirtualizer({
-    count: sites.length,
-    estimateSize: () => usual_px,
-    overscan: beyond_rows,
-    scrollMargin: margin_px,
-    getItemKey: useCallback((row: number) => sites[row]?.key ?? row, [sites]),
-    // The row that has the focus stays, so that keys do not lose their place.
-    rangeExtractor: useCallback(
-      (range: Range) => {
-        const drawn = defaultRangeExtractor(range);
-        return focused < 0 || focused >= range.count || drawn.includes(focused)
-          ? drawn
-          : [...drawn, focused].sort((a, b) => a - b);
-      },
-      [focused],
-    ),
-    useFlushSync: false,
-  });
+  const keys = useMemo(() => sites.map(({ key }) => key), [sites]);
+  const { rows, setFocused, margin_px } = useRowsOnScreen(list, keys, usual_px);
   const items = useDeferredValue(rows.getVirtualItems());
   if (isWhole)
     return (

@@ -35,7 +35,7 @@ export const Exceptions = memo(function Exceptions({
       of.trip.broken.map(({ said }, nth): Told => ({ key: `${of.trip.tripId} ${nth}`, said, trip: of })),
     ),
     plan: ofPlan.map(({ said }, nth): Told => ({ key: String(nth), said, trip: null })),
-    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: sitesOf(of), trip: of })),
+    overdue: overdue.map((of): Told => ({ key: of.trip.tripId, said: of.trip.overdueSaid ?? sitesOf(of), trip: of })),
     tight: tight.map((of): Told => ({ key: of.trip.tripId, said: of.trip.tightSaid ?? sitesOf(of), trip: of })),
   };
   const counts = { broken: broken.length, plan: ofPlan.length, overdue: overdue.length, tight: tight.length };

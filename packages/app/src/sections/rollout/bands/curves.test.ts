@@ -67,6 +67,23 @@ describe('people who drink', () => {
     expect(found.line).toEqual([{ at: day('2026-06-15'), value: 50 }]);
     expect(found.band).toEqual([{ at: day('2026-06-15'), low: 30, high: 70 }]);
   });
+
+  it('rise in the past on the days that were entered, whatever is drawn of what comes', () => {
+    const found = drinkingOf(
+      sheetForTests([], {
+        ...{ from: '2026-06-10', servedBefore_people: 10, people_count: 100 },
+        served: [
+          { day: '2026-06-02', people: 30 },
+          { day: '2026-06-12', people: 130 },
+        ],
+        servedByWeek: [{ until: '2026-06-14', p10: 30, p50: 60, p90: 130 }],
+      }),
+    );
+    expect(found.line).toEqual([
+      { at: day('2026-06-02'), value: 40 },
+      { at: day('2026-06-15'), value: 70 },
+    ]);
+  });
 });
 
 describe('stock', () => {

@@ -58,10 +58,11 @@ export interface Drinking {
   readonly isDrawn: boolean;
 }
 
-type OfDrinking = Pick<RolloutSheet, 'served' | 'servedBefore_people' | 'servedByWeek' | 'people_count'>;
+type OfDrinking = Pick<RolloutSheet, 'from' | 'served' | 'servedBefore_people' | 'servedByWeek' | 'people_count'>;
 
 /** People who drink, from day to day: of the futures that were drawn, or else if all goes as likely. */
-export function drinkingOf({ served, servedBefore_people: before, servedByWeek, people_count }: OfDrinking): Drinking {
+export function drinkingOf(sheet: OfDrinking): Drinking {
+  const { from, served, servedBefore_people: before, servedByWeek, people_count } = sheet;
   const weeks = servedByWeek.flatMap(({ until, p10, p50, p90 }) => {
     const day = dayOf(until);
     // By the end of that day.
@@ -72,7 +73,9 @@ export function drinkingOf({ served, servedBefore_people: before, servedByWeek, 
     return at === null ? [] : [{ at, value: before + people }];
   });
   const isDrawn = weeks.length > 0;
-  const line = isDrawn ? weeks.map(({ at, likely: value }) => ({ at, value })) : days;
+  // What is past is known; no future is drawn of it.
+  const past = days.filter(({ at }) => at < (dayOf(from) ?? Number.NEGATIVE_INFINITY));
+  const line = isDrawn ? [...past, ...weeks.map(({ at, likely: value }) => ({ at, value }))] : days;
   const band = weeks.map(({ at, low, high }) => ({ at, low: Math.min(low, high), high: Math.max(low, high) }));
   const most = [...line.map(({ value }) => value), ...band.map(({ high }) => high)];
   const all = most.reduce((a, b) => Math.max(a, b), before + people_count);

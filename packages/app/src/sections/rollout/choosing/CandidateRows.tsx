@@ -1,9 +1,9 @@
 import type { SheetCandidate } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
-import { defaultRangeExtractor, type Range, useWindowVirtualizer } from '@tanstack/react-virtual';
-import { memo, useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
+import { memo, useDeferredValue, useMemo, useRef } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { useIsPrinting } from '../../../look/useIsPrinting.ts';
+import { useRowsOnScreen } from '../../../look/useRowsOnScreen.ts';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { MendingLink } from '../finding/MendingLink.tsx';
 import { mendingOf } from '../finding/mending.ts';
@@ -11,8 +11,8 @@ import { whyOf } from './choosingAsked.ts';
 import { agreedLine } from './choosingWords.ts';
 import { isHolding } from './chosenCandidates.ts';
 
-/** A row before it is measured [px], and rows drawn beyond the screen at each end. Ours. */
-const [usual_px, beyond_rows] = [96, 4] as const;
+/** A row before it is measured [px]. Ours. */
+const usual_px = 96;
 
 interface RowsAsked {
   readonly programmeId: string;
@@ -27,7 +27,8 @@ export function CandidateRows(asked: RowsAsked) {
   const { sites, chosen, ...same } = asked;
   const list = useRef<HTMLOListElement>(null);
   const isWhole = useIsPrinting();
-  const { rows, setFocused, margin_px } = useRowsDrawn(list, sites);
+  const keys = useMemo(() => sites.map(({ siteId }) => siteId), [sites]);
+  const { rows, setFocused, margin_px } = useRowsOnScreen(list, keys, usual_px);
   const items = useDeferredValue(rows.getVirtualItems());
   if (isWhole)
     return (
@@ -59,37 +60,6 @@ export function CandidateRows(asked: RowsAsked) {
       })}
     </ol>
   );
-}
-
-function useRowsDrawn(list: { readonly current: HTMLOListElement | null }, sites: readonly SheetCandidate[]) {
-  const [margin_px, setMargin] = useState(0);
-  const [focused, setFocused] = useState(-1);
-  useEffect(() => {
-    const seen = new ResizeObserver(() =>
-      setMargin(list.current ? list.current.getBoundingClientRect().top + window.scrollY : 0),
-    );
-    seen.observe(document.body);
-    return () => seen.disconnect();
-  }, [list]);
-  const rows = useWindowVirtualizer({
-    count: sites.length,
-    estimateSize: () => usual_px,
-    overscan: beyond_rows,
-    scrollMargin: margin_px,
-    getItemKey: useCallback((row: number) => sites[row]?.siteId ?? row, [sites]),
-    // The row that has the focus stays, so that keys do not lose their place.
-    rangeExtractor: useCallback(
-      (range: Range) => {
-        const drawn = defaultRangeExtractor(range);
-        return focused < 0 || focused >= range.count || drawn.includes(focused)
-          ? drawn
-          : [...drawn, focused].sort((a, b) => a - b);
-      },
-      [focused],
-    ),
-    useFlushSync: false,
-  });
-  return { rows, setFocused, margin_px };
 }
 
 /** One site: whether it holds, whether it is planned or why not, what is agreed, and what would change it. */

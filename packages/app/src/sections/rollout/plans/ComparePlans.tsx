@@ -135,7 +135,7 @@ function Beside(props: {
         <Who />
       </p>
       <h2>{say('rolloutPlans.people_title')}</h2>
-      <ServedPicture sites={sites} a={a.name} b={b.name} />
+      <ServedPicture compared={compared} a={a.name} b={b.name} />
       <h2 id={id}>{say('rolloutPlans.costs_title', { a: a.name, b: b.name })}</h2>
       <Differences compared={compared} currency={sheet.currency} labelled={id} />
       <ComparedSites sites={sites} a={a.name} b={b.name} />

@@ -31,7 +31,9 @@ export function MakePlan({ programmeId, sheet }: { readonly programmeId: string;
   const { state, begin } = useSearchForPlan(programmeId);
   const [chosen, setChosen] = useState<number | null>(offered_s[0]);
   const [own, setOwn] = useState('');
-  const [isFrom, setFrom] = useState(false);
+  // Where trips left, who plans on goes on from there.
+  const hasLeft = sheet.crews.some(({ trips }) => trips.some(({ state }) => state !== 'planned'));
+  const [isFrom, setFrom] = useState(hasLeft);
   const [name, setName] = useState('');
   const [isTried, setTried] = useState(false);
   const read = numbers.parse(own);

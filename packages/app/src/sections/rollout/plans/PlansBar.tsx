@@ -59,6 +59,9 @@ function Which({ sheet, programmeId, plan }: OfSheet & { readonly plan: RolloutS
       resetScroll: false,
     });
   const search = { plan: plan.planId };
+  // The plan that is shown beside the one in force.
+  const inForce = sheet.plans.find((one) => one.isInForce && one !== plan);
+  const beside = inForce === undefined ? { a: plan.planId } : { a: inForce.planId, b: plan.planId };
   return (
     <div className="which-plan">
       <p className="plan-shown">
@@ -91,7 +94,7 @@ function Which({ sheet, programmeId, plan }: OfSheet & { readonly plan: RolloutS
           {say('rolloutPlans.choose_sites')}
         </Link>
         {sheet.plans.length < 2 ? null : (
-          <Link to="/p/$programmeId/rollout/plans" params={{ programmeId }}>
+          <Link to="/p/$programmeId/rollout/plans" params={{ programmeId }} search={beside}>
             {say('rolloutPlans.side_by_side')}
           </Link>
         )}

@@ -12,15 +12,15 @@ const dayNumber = (day: string) => Date.parse(`${day}T00:00:00Z`) / day_ms;
 
 /** Two plans on one axis: how many people drink from which day on. */
 export function ServedPicture(props: {
-  readonly sites: RolloutComparison['sites'];
+  readonly compared: Pick<RolloutComparison, 'servedA' | 'servedB' | 'people_count'>;
   readonly a: string;
   readonly b: string;
 }) {
   const { say, numbers } = useLanguage();
   const box = useRef<HTMLDivElement>(null);
   const { width } = useWidth(box);
-  const { sites, a, b } = props;
-  const lines = useMemo(() => servedLines(sites), [sites]);
+  const { compared, a, b } = props;
+  const lines = useMemo(() => servedLines(compared), [compared]);
   if (lines === null) return null;
   const last = (line: readonly ServedPoint[]) => line.at(-1);
   const said = ([name, line]: readonly [string, readonly ServedPoint[]]) => {

@@ -92,22 +92,16 @@ describe('two plans', () => {
     site('S5', 5, '2031-06-20', '2031-06-20', 0),
   ];
 
-  test('are lines of people who drink, added up by day', () => {
-    expect(servedLines(sites)).toEqual({
-      a: [
-        { day: '2031-06-01', people: 130 },
-        { day: '2031-06-11', people: 1070 },
-        { day: '2031-06-20', people: 1075 },
-      ],
-      b: [
-        { day: '2031-06-01', people: 40 },
-        { day: '2031-06-11', people: 140 },
-        { day: '2031-06-12', people: 1040 },
-        { day: '2031-06-20', people: 1045 },
-      ],
-      ...{ from: '2031-06-01', until: '2031-06-20', people: 1075 },
+  test('lie on one axis of days, under all people that can be served', () => {
+    const servedA = [
+      { day: '2031-06-03', people: 130 },
+      { day: '2031-06-11', people: 1070 },
+    ];
+    const servedB = [{ day: '2031-06-01', people: 40 }];
+    expect(servedLines({ servedA, servedB, people_count: 1200 })).toEqual({
+      ...{ a: servedA, b: servedB, from: '2031-06-01', until: '2031-06-11', people: 1200 },
     });
-    expect(servedLines([site('S1', 9, null, null, null)])).toBeNull();
+    expect(servedLines({ servedA: [], servedB: [], people_count: 9 })).toBeNull();
   });
 
   test('those hurt most come first: more people times more days', () => {

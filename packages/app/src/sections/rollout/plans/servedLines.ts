@@ -17,33 +17,15 @@ export interface ServedLines {
   readonly people: number;
 }
 
-function lineOf(sites: readonly ComparedSite[], dayOf: (site: ComparedSite) => string | null): readonly ServedPoint[] {
-  const byDay = new Map<string, number>();
-  for (const site of sites) {
-    const day = dayOf(site);
-    if (day !== null) byDay.set(day, (byDay.get(day) ?? 0) + site.people);
-  }
-  let people = 0;
-  return [...byDay]
-    .sort(([one], [other]) => (one < other ? -1 : 1))
-    .map(([day, more]) => {
-      people += more;
-      return { day, people };
-    });
-}
-
-/**
- * How many people drink from which day on, under each of two plans? Of the sites of the two plans alone: who drinks already is not counted.
- *
- * @param sites - of both plans, with their days
- * @returns null where neither plan serves anybody
- */
-export function servedLines(sites: readonly ComparedSite[]): ServedLines | null {
-  const [a, b] = [lineOf(sites, (site) => site.servedA), lineOf(sites, (site) => site.servedB)];
+/** Two plans on one axis: from the first day on which either serves somebody to the last; null where neither does. */
+export function servedLines({
+  servedA: a,
+  servedB: b,
+  people_count,
+}: Pick<RolloutComparison, 'servedA' | 'servedB' | 'people_count'>): ServedLines | null {
   const days = [...a, ...b].map(({ day }) => day).sort();
   const [from, until] = [days[0], days.at(-1)];
-  if (from === undefined || until === undefined) return null;
-  return { a, b, from, until, people: sites.reduce((sum, { people }) => sum + people, 0) };
+  return from === undefined || until === undefined ? null : { a, b, from, until, people: people_count };
 }
 
 /** Sites by how much later they come under plan b, the most people and days first, then those that come earlier. */
