@@ -6,7 +6,9 @@ import { type ServedLines, type ServedPoint, servedLines } from './servedLines.t
 
 const day_ms = 86_400_000;
 /** Of the picture [px]. */
-const [height_px, head_px, foot_px, edge_px, most_px] = [230, 24, 44, 10, 900] as const;
+const [plot_px, head_px, foot_px, edge_px, most_px] = [186, 24, 44, 10, 900] as const;
+/** Narrower than this the names of the two lines stand under each other, so much apart [px]. */
+const [beside_px, under_px] = [520, 18] as const;
 
 const dayNumber = (day: string) => Date.parse(`${day}T00:00:00Z`) / day_ms;
 
@@ -68,9 +70,11 @@ function Lines(props: {
   const { numbers, say } = useLanguage();
   const { lines, a, b, text, width } = props;
   const { from, until, people } = lines;
+  const isUnder = width < beside_px;
+  const height_px = plot_px + foot_px + (isUnder ? under_px : 0);
   const [first, last] = [dayNumber(from), dayNumber(until)];
   const x = (day: string) => edge_px + ((width - 2 * edge_px) * (dayNumber(day) - first)) / Math.max(1, last - first);
-  const y = (count: number) => height_px - foot_px - ((height_px - foot_px - head_px) * count) / Math.max(1, people);
+  const y = (count: number) => plot_px - ((plot_px - head_px) * count) / Math.max(1, people);
   const scale = { x, y, until };
   const ground = y(0);
   return (
@@ -88,11 +92,13 @@ function Lines(props: {
       <text x={width - edge_px} y={ground + 16} textAnchor="end">
         {numbers.date(until)}
       </text>
-      <g transform={`translate(${edge_px} ${height_px - 8})`}>
+      <g transform={`translate(${edge_px} ${plot_px + foot_px - 8})`}>
         <path className="plan-a" d="M0 -4H28" />
         <text x={34}>{a}</text>
-        <path className="plan-b" d={`M${width / 2} -4h28`} />
-        <text x={width / 2 + 34}>{b}</text>
+        <g transform={isUnder ? `translate(0 ${under_px})` : `translate(${width / 2} 0)`}>
+          <path className="plan-b" d="M0 -4H28" />
+          <text x={34}>{b}</text>
+        </g>
       </g>
     </svg>
   );
