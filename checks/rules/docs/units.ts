@@ -166,6 +166,7 @@ const typesOfTheRollout = new Set([
     'FinishAsked',
     'SiteWork',
     'MovedSite',
+    'ChangedTrip',
     'PlanChanges',
     'KeptPlan',
   ],
