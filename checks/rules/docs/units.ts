@@ -167,6 +167,7 @@ const typesOfTheRollout = new Set([
     'SiteWork',
     'MovedSite',
     'ChangedTrip',
+    'HaulGone',
     'PlanChanges',
     'KeptPlan',
   ],
