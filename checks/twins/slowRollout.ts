@@ -451,14 +451,7 @@ export class SlowRollout {
     if (haul === null) return this.goodsOf(store, stops, crew, trip);
     const behind = this.goodsAt(haul.store, stops, crew, trip);
     if (behind === null) return null;
-    const kg = stops.reduce((sum, job) => sum + problem.jobs[job]!.kg, 0);
-    const litres = stops.reduce((sum, job) => sum + problem.jobs[job]!.litres, 0);
-    const times = (load: number, limit: number) => {
-      let count = 0;
-      for (let left = load; left > 1e-6 && count <= problem.horizon_days; left -= limit) count++;
-      return count;
-    };
-    const trips_count = Math.max(times(kg, haul.limit_kg), times(litres, haul.limit_L));
+    const trips_count = this.haulsNeeded(haul, stops);
     if (trips_count === 0) return behind;
     let free = this.carrierFree[store]!;
     let [left, there, cost, fuel_L] = [Number.NaN, Number.NaN, 0, 0];
@@ -522,6 +515,18 @@ export class SlowRollout {
       for (const [one, wanted] of need.entries()) this.asked[store]![one]! += wanted;
     };
     return { day: last, came: last, take };
+  }
+
+  private haulsNeeded(haul: Haul, stops: readonly number[]): number {
+    const { jobs, horizon_days } = this.problem;
+    const kg = stops.reduce((sum, job) => sum + jobs[job]!.kg, 0);
+    const litres = stops.reduce((sum, job) => sum + jobs[job]!.litres, 0);
+    const times = (load: number, limit: number) => {
+      let count = 0;
+      for (let left = load; left > 1e-6 && count <= horizon_days; left -= limit) count++;
+      return count;
+    };
+    return Math.max(times(kg, haul.limit_kg), times(litres, haul.limit_L));
   }
 
   /** A haul there and back, once its carrier is not needed elsewhere meanwhile: after the last day on which it is, it is tried again. */
