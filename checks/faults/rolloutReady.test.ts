@@ -63,7 +63,6 @@ const cases: readonly (readonly [name: string, files: Files, code: string, said:
     /east/,
   ],
   ['a crew whose cost nobody states', sound, 'rollout.cost_unknown', /west/],
-  ['what fills a store is away', sound, 'rollout.haul_carrier_away', /truck.*shed.*1.June?.2027/],
 ];
 
 /** Faults of a plan that are seen on a day alone: the kept plan, the day, and what is told. */

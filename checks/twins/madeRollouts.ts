@@ -38,7 +38,7 @@ export function madeRollout(seed: number, kind: RolloutKind): RolloutProblem {
     nodes: places + jobs,
     byPeriod: madeLegs(dice, places + jobs, periods.length, areas, kind.trouble_fraction),
   }));
-  const stores = madeStores(dice, places, goods, jobs, periods.length, horizon_days, may());
+  const stores = madeStores(dice, places, goods, jobs, periods.length, horizon_days, may(), pools);
   return {
     ...{ firstDay: 20_400 + dice.next(1000), horizon_days, periods, travels, stores },
     placeIds: list(places, (at) => `P${at}`),
@@ -154,6 +154,7 @@ function madeStores(
   periods: number,
   horizon_days: number,
   hasForward: boolean,
+  pools: number,
 ): Store[] {
   const own = (): Store => ({
     node: dice.next(places),
@@ -167,12 +168,15 @@ function madeStores(
       .flat()
       .sort((a, b) => a.day - b.day),
   });
-  const days = () => list(periods, () => (happens(dice, 0.15) ? Number.POSITIVE_INFINITY : pick(dice, [0.5, 1, 2.25])));
+  const days = () =>
+    list(periods, () => (happens(dice, 0.15) ? Number.POSITIVE_INFINITY : pick(dice, [0, 0.5, 1, 2.25, 2.25])));
+  const perPeriod = () => list(periods, () => dice.next(9));
   const forward = (store: number): Store => ({
     ...{ node: dice.next(places), arrivals: [] },
     filledBy: {
       ...{ store, there_days: days(), back_days: days(), limit_kg: pick(dice, [15, 50, 500]) },
-      ...{ limit_L: pick(dice, [30, 500]), cost_per_trip: dice.next(9), fuel_L_per_trip: dice.next(9) },
+      ...{ limit_L: pick(dice, [30, 500]), pool: pools > 0 && happens(dice, 0.7) ? dice.next(pools) : null },
+      ...{ there_cost: perPeriod(), back_cost: perPeriod(), there_fuel_L: perPeriod(), back_fuel_L: perPeriod() },
     },
   });
   const stores = [own()];

@@ -7,7 +7,7 @@ it('a plan made in a thread is the plan', async () => {
   const around = { report: () => {}, stopped: () => false };
   for (const { problem } of rolloutVariants(tinyRollout(4))) {
     const { outcome } = planRollout(problem, { seed: 3, budget: budgetOfTries(256), costWithin_fraction });
-    const made = await tasks.plan({ problem, seed: 3, tries: 256, seconds: null }, around);
+    const made = await tasks.plan({ problem, start: null, seed: 3, tries: 256, seconds: null }, around);
     expect(made).toEqual({ waiting: outcome.waiting, cost: outcome.cost, finish: outcome.finish, leftOut_count: 0 });
   }
 });
@@ -16,7 +16,7 @@ it('sites that no trip serves are counted', async () => {
   const rollout = tinyRollout(2);
   const problem = { ...rollout, jobs: rollout.jobs.map((job, at) => (at === 0 ? job : { ...job, kg: 1e6 })) };
   const made = await tasks.plan(
-    { problem, seed: 1, tries: 128, seconds: null },
+    { problem, start: null, seed: 1, tries: 128, seconds: null },
     { report: () => {}, stopped: () => false },
   );
   expect(made.leftOut_count).toBe(1);

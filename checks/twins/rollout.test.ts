@@ -43,7 +43,7 @@ it('1,000 drawn plans of drawn programmes: times, loads, stock, cost and what is
   let [trips, broken, waited, stops, served] = [0, 0, 0, 0, 0];
   const kindsBroken = new Set<string>();
   const waits = new Set<string>();
-  let keptWaiting = 0;
+  let [keptWaiting, keptByCarriers] = [0, 0];
   for (let seed = 1; seed <= 1000 * soak; seed++) {
     const problem = madeRollout(seed, kinds[seed % kinds.length]!);
     const plan = madePlan(problem, seed);
@@ -54,6 +54,13 @@ it('1,000 drawn plans of drawn programmes: times, loads, stock, cost and what is
     if (problem.pools.some(({ away = [] }) => away.length > 0)) {
       const allThere = { ...problem, pools: problem.pools.map((pool) => ({ ...pool, away: [] })) };
       if (evaluatePlan(allThere, plan, drawn).waiting !== got.waiting) keptWaiting++;
+    }
+    if (problem.stores.some(({ filledBy }) => filledBy !== null && filledBy.pool !== null)) {
+      const stores = problem.stores.map((store) => ({
+        ...store,
+        filledBy: store.filledBy && { ...store.filledBy, pool: null },
+      }));
+      if (evaluatePlan({ ...problem, stores }, plan, drawn).waiting !== got.waiting) keptByCarriers++;
     }
     expect(lines(got), `seed ${seed}`).toEqual(slow.broken);
     same(gotTrips, slow.trips, `seed ${seed} trips`);
@@ -79,6 +86,8 @@ it('1,000 drawn plans of drawn programmes: times, loads, stock, cost and what is
   expect(waits.size).toBe(6);
   // Carriers that are away hold some of the plans up.
   expect(keptWaiting).toBeGreaterThan(40);
+  // So do hauls and trips that want the same carrier.
+  expect(keptByCarriers).toBeGreaterThan(10);
 });
 
 it('one crew by itself, and groups by themselves, are timed as all together', () => {

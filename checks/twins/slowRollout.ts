@@ -1,6 +1,7 @@
 // long: the whole walk stands in one place, so that it can be read beside docs/methods/rollout.md from top to bottom
 import type {
   Drawn,
+  Haul,
   LegTable,
   RolloutPlan,
   RolloutProblem,
@@ -67,8 +68,11 @@ export class SlowRollout {
       const first = asks.indexOf(Math.min(...asks));
       const crew = waiting[first]!;
       const trip = crew.left.shift()!;
+      const heldBefore = this.held.length;
       const made = this.makeTrip(crew.at, crew.told.length, trip.stops, crew.ready, asks[first]!, crew.done);
       if (made === null) {
+        // Hauls that were to bring its goods do not go either.
+        this.held.splice(heldBefore);
         for (const job of trip.stops) this.job[job] = this.never(job);
         const nothing = { nights_count: 0, kg: 0, litres: 0, cost: 0, fuel_L: 0 };
         crew.told.push({
@@ -100,16 +104,15 @@ export class SlowRollout {
       told.map(({ jobs, ...trip }) => ({ ...trip, stops: (jobs as number[]).map((job) => this.job[job]!) })),
     );
     const sum = (of: (job: number) => number) => problem.jobs.reduce((total, _, job) => total + of(job), 0);
-    const haulOf = (haul: { [name: string]: number }) => problem.stores[haul['store']!]!.filledBy!;
-    const haul_L = this.hauls.reduce((total, haul) => total + haul['trips_count']! * haulOf(haul).fuel_L_per_trip, 0);
-    const hauls = this.hauls.reduce((total, haul) => total + haul['trips_count']! * haulOf(haul).cost_per_trip, 0);
+    const haul_L = this.hauls.reduce((total, haul) => total + haul['fuel_L']!, 0);
+    const hauls = this.hauls.reduce((total, haul) => total + haul['cost']!, 0);
     const all = trips.flat() as unknown as { cost: number; fuel_L: number }[];
     const given = this.job.map((one) => one['handOverDay']!).filter((day) => day < problem.horizon_days);
     const sums = {
       waiting: sum((job) => problem.jobs[job]!.weight * this.job[job]!['serviceDay']!),
       waiting_personDays: sum((job) => problem.jobs[job]!.people * this.job[job]!['serviceDay']!),
       finish: Math.max(0, ...given),
-      cost: all.reduce((total, { cost }) => total + cost, 0) + hauls + haul_L * problem.fuelPrice_per_L,
+      cost: all.reduce((total, { cost }) => total + cost, 0) + hauls,
       fuel_L: all.reduce((total, { fuel_L }) => total + fuel_L, 0) + haul_L,
     };
     return { trips, hauls: this.hauls, sums, broken: [...new Set(this.broken)].sort() };
@@ -270,13 +273,7 @@ export class SlowRollout {
       const lastDay = ride.leaves + ride.nights;
       let clash = -1;
       for (let day = ride.leaves; day <= lastDay; day++)
-        for (const pool of own.pools) {
-          const isOut = this.held.filter((one) => one.pool === pool && one.from <= day && day <= one.to).length;
-          let there = problem.pools[pool]!.carriers_count;
-          for (const away of problem.pools[pool]!.away ?? [])
-            if (away.from <= day && day <= away.to) there -= away.carriers_count;
-          if (isOut >= there) clash = day;
-        }
+        for (const pool of own.pools) if (this.areAllOut(pool, day)) clash = day;
       if (clash >= 0) {
         waitsFor = 'carrier';
         leaves = this.dayStart(crew, clash + 1);
@@ -303,6 +300,14 @@ export class SlowRollout {
       };
       return { told, back: ride.back, done: ride.done };
     }
+  }
+
+  /** Is every carrier of a pool out with somebody, or away, on a day? */
+  private areAllOut(pool: number, day: number): boolean {
+    const { carriers_count, away = [] } = this.problem.pools[pool]!;
+    const out = this.held.filter((one) => one.pool === pool && one.from <= day && day <= one.to).length;
+    const gone = away.filter(({ from, to }) => from <= day && day <= to);
+    return out + gone.reduce((sum, one) => sum + one.carriers_count, 0) >= carriers_count;
   }
 
   /** From leaving the base to being back; null where no stop is reached. */
@@ -446,27 +451,21 @@ export class SlowRollout {
     if (haul === null) return this.goodsOf(store, stops, crew, trip);
     const behind = this.goodsAt(haul.store, stops, crew, trip);
     if (behind === null) return null;
-    const kg = stops.reduce((sum, job) => sum + problem.jobs[job]!.kg, 0);
-    const litres = stops.reduce((sum, job) => sum + problem.jobs[job]!.litres, 0);
-    const times = (load: number, limit: number) => {
-      let count = 0;
-      for (let left = load; left > 1e-6 && count <= problem.horizon_days; left -= limit) count++;
-      return count;
-    };
-    const trips_count = Math.max(times(kg, haul.limit_kg), times(litres, haul.limit_L));
+    const trips_count = this.haulsNeeded(haul, stops);
     if (trips_count === 0) return behind;
     let free = this.carrierFree[store]!;
-    let [left, there] = [Number.NaN, Number.NaN];
+    let [left, there, cost, fuel_L] = [Number.NaN, Number.NaN, 0, 0];
     for (let at = 0; at < trips_count; at++) {
-      const out = this.haul(haul.there_days, Math.max(behind.day, Math.ceil(free - tiny)));
+      const out = this.thereAndBack(haul, Math.max(behind.day, Math.ceil(free - tiny)));
       if (typeof out === 'string') {
         this.broken.push(out === 'noWay' ? `noWay ${crew} ${trip} null` : `${out} ${crew} ${trip}`);
         return null;
       }
       if (at === 0) left = out.leaves;
       there = out.arrives;
-      const back = this.haul(haul.back_days, there);
-      free = typeof back === 'string' ? Number.POSITIVE_INFINITY : back.arrives;
+      free = out.back;
+      cost += out.cost + out.fuel_L * problem.fuelPrice_per_L;
+      fuel_L += out.fuel_L;
     }
     return {
       day: Math.ceil(there - tiny),
@@ -474,7 +473,16 @@ export class SlowRollout {
       take: () => {
         behind.take();
         this.carrierFree[store] = free;
-        this.hauls.push({ store, leaves: left, arrives: there, trips_count, forCrew: crew, forTrip: trip });
+        this.hauls.push({
+          store,
+          leaves: left,
+          arrives: there,
+          trips_count,
+          cost,
+          fuel_L,
+          forCrew: crew,
+          forTrip: trip,
+        });
       },
     };
   }
@@ -507,6 +515,45 @@ export class SlowRollout {
       for (const [one, wanted] of need.entries()) this.asked[store]![one]! += wanted;
     };
     return { day: last, came: last, take };
+  }
+
+  private haulsNeeded(haul: Haul, stops: readonly number[]): number {
+    const { jobs, horizon_days } = this.problem;
+    const kg = stops.reduce((sum, job) => sum + jobs[job]!.kg, 0);
+    const litres = stops.reduce((sum, job) => sum + jobs[job]!.litres, 0);
+    const times = (load: number, limit: number) => {
+      let count = 0;
+      for (let left = load; left > 1e-6 && count <= horizon_days; left -= limit) count++;
+      return count;
+    };
+    return Math.max(times(kg, haul.limit_kg), times(litres, haul.limit_L));
+  }
+
+  /** A haul there and back, once its carrier is not needed elsewhere meanwhile: after the last day on which it is, it is tried again. */
+  private thereAndBack(haul: Haul, from: number) {
+    const { horizon_days } = this.problem;
+    for (let day = from; ; day++) {
+      const there = this.haul(haul.there_days, day);
+      if (typeof there === 'string') return there;
+      const home = this.haul(haul.back_days, there.arrives);
+      const back = typeof home === 'string' ? Number.POSITIVE_INFINITY : home.arrives;
+      const days: number[] = [];
+      for (let one = there.leaves; one < Math.min(back - tiny, horizon_days); one++) days.push(one);
+      const { pool } = haul;
+      const out = pool === null ? undefined : days.findLast((one) => this.areAllOut(pool, one));
+      if (out !== undefined) {
+        day = out;
+        continue;
+      }
+      if (pool !== null && days.length > 0) this.held.push({ pool, from: days[0]!, to: days.at(-1)! });
+      const period = this.periodOf(there.leaves);
+      const periodBack = typeof home === 'string' ? null : this.periodOf(Math.floor(home.leaves));
+      return {
+        ...{ leaves: there.leaves, arrives: there.arrives, back },
+        cost: haul.there_cost[period]! + (periodBack === null ? 0 : haul.back_cost[periodBack]!),
+        fuel_L: haul.there_fuel_L[period]! + (periodBack === null ? 0 : haul.back_fuel_L[periodBack]!),
+      };
+    }
   }
 
   private haul(days: readonly number[], from: number): { leaves: number; arrives: number } | Failed {

@@ -166,6 +166,8 @@ const typesOfTheRollout = new Set([
     'FinishAsked',
     'SiteWork',
     'MovedSite',
+    'ChangedTrip',
+    'HaulGone',
     'PlanChanges',
     'KeptPlan',
   ],

@@ -159,12 +159,130 @@ describe('a rollout on paper', () => {
   });
 });
 
+/** A plan that was followed for a week: one trip is back, one is fixed, one is still to go, and a plan is kept beside. */
+const plansKept = {
+  plans: [
+    { planId: 'P1', name: 'The board plan', from: '2027-01-04', isInForce: 'yes' },
+    { planId: 'P2', name: 'Beside' },
+  ],
+  planTrips: [
+    {
+      planId: 'P1',
+      tripId: 'T1',
+      crewId: 'east',
+      order: 1,
+      leaves: '2027-01-04',
+      leftOn: '2027-01-04',
+      backOn: '2027-01-09',
+    },
+    { planId: 'P1', tripId: 'T2', crewId: 'west', order: 1, isLocked: 'yes', notBefore: '2027-02-22' },
+    { planId: 'P1', tripId: 'T3', crewId: 'east', order: 2, notBefore: '2027-04-12' },
+    { planId: 'P2', tripId: 'T1', crewId: 'east', order: 1 },
+  ],
+  planStops: [
+    ...sites.map(({ siteId }, at) => ({ planId: 'P1', siteId, tripId: `T${at + 1}`, order: 1 })),
+    { planId: 'P2', siteId: sites[2]!.siteId, tripId: 'T1', order: 1 },
+  ],
+  sites: sites.map((site, at) => ({ ...site, handOverDay: at === 0 ? '2027-01-08' : null })),
+};
+const onDay = ['--today', '2027-01-15', ...quick] as const;
+const plain = (text: string) => text.replace(/\s+/g, ' ');
+
+describe('a programme that keeps a plan', () => {
+  let path: string;
+  let now: RolloutReport;
+  beforeAll(async () => {
+    path = await programme('kept', plansKept);
+    now = rolloutReport.parse(JSON.parse((await eavewell('rollout', path, '--json', ...onDay)).out));
+  });
+
+  it('goes on from the one in force: what has happened and what is fixed stays, only the rest is searched', () => {
+    const [, fixed, free] = sites.map(({ siteId }) => siteId);
+    expect(now.replanned).toMatchObject({ planId: 'P1', done_count: 1, toGo_count: 2, locked_count: 1 });
+    expect([now.day, now.from]).toEqual(['2027-01-15', '2027-01-15']);
+    expect(now.leftOut.map(({ reason }) => reason)).toEqual(['handedOver']);
+    const trips = now.crews.flatMap(({ crewId, trips: own }) => own.map((trip) => ({ crewId, ...trip })));
+    const of = (siteId: string) => trips.find(({ stops }) => stops.some((stop) => stop.siteId === siteId))!;
+    expect(of(fixed!)).toMatchObject({ tripId: 'T2', crewId: 'west', isLocked: true });
+    expect(of(fixed!).leaves >= '2027-02-22').toBe(true);
+    // The tap that was there is taken: the next ones come on 10 February, and nothing else holds the free trip back.
+    expect(of(free!).tripId).toBe('T3');
+    expect(of(free!).leaves >= '2027-02-10' && of(free!).leaves < '2027-02-22').toBe(true);
+  });
+
+  it('tells who is earlier or later than if nothing were changed, which trips move, and what it costs', async () => {
+    const { replanned } = now;
+    const [moved] = replanned!.sites;
+    expect(replanned!.sites).toHaveLength(1);
+    expect(moved).toMatchObject({ siteId: sites[2]!.siteId, people: 120 });
+    const days = (Date.parse(moved!.servedAfter!) - Date.parse(moved!.servedBefore!)) / 86_400_000;
+    expect([moved!.later_days, replanned!.waiting_personDays]).toEqual([days, 120 * days]);
+    expect(days).toBeLessThan(0);
+    expect(replanned!.trips).toMatchObject([{ tripId: 'T3', kind: 'moved' }]);
+    expect(replanned!.trips[0]!.leavesBefore! >= '2027-04-12').toBe(true);
+    const said = plain((await eavewell('rollout', path, ...onDay)).out);
+    expect(said).toContain(
+      'It goes on from The board plan on 15 January 2027: 1 trip is back, 2 are still to go (1 fixed).',
+    );
+    expect(said).toContain(`Upper Tarn, 120 people: drinks from`);
+    expect(said).toContain(`(${-days} days sooner)`);
+    expect(said).toContain('T3: leaves');
+  });
+
+  it('goes on from a plan that is named, or from nothing but what has happened, and writes what changes as a table', async () => {
+    const beside = await eavewell('rollout', path, '--json', '--plan', 'P2', ...onDay);
+    expect(rolloutReport.parse(JSON.parse(beside.out)).replanned).toMatchObject({
+      ...{ planId: 'P2', done_count: 0, locked_count: 0 },
+      notPlaced: [{ name: 'Lower Tarn' }],
+    });
+    const into = join(room, 'anew');
+    const anew = await eavewell('rollout', path, '--json', '--anew', '--out', into, ...onDay);
+    const report = rolloutReport.parse(JSON.parse(anew.out));
+    expect(report.crews.flatMap(({ trips }) => trips).every(({ isLocked }) => !isLocked)).toBe(true);
+    const rows = (await readFile(join(into, 'changes.csv'), 'utf8')).trim().split('\n');
+    expect([rows[0]!.includes('later_days'), rows.length - 1]).toEqual([true, report.replanned!.sites.length]);
+    await eavewell('rollout', folder, '--out', into, '--overwrite', ...quick);
+    expect(await readdir(into)).not.toContain('changes.csv');
+  });
+
+  it('names a plan that is not there, and rows of a plan whose site is gone', async () => {
+    const wrong = await eavewell('rollout', path, '--plan', 'p11', ...onDay);
+    expect([wrong.code, plain(wrong.err)]).toEqual([2, expect.stringContaining('There is no plan p11. Near it: P1')]);
+    const none = await eavewell('rollout', folder, '--plan', 'P1', ...quick);
+    expect([none.code, plain(none.err)]).toEqual([2, expect.stringContaining('keeps no plan')]);
+    const gone = await programme('gone', { ...plansKept, sites: plansKept.sites.slice(0, 2) });
+    const run = await eavewell('rollout', gone, ...onDay);
+    expect(run.code).toBe(1);
+    expect(plain(run.out)).toContain(`"${sites[2]!.siteId}"`);
+    expect(plain(run.out)).toContain('planStops.csv');
+  });
+
+  it('tells in Spanish, and of a site that cannot be planned any more why', async () => {
+    const closed = plansKept.sites.map((site, at) => ({ ...site, agreedOn: at === 2 ? null : '2026-05-01' }));
+    const run = await eavewell(
+      '--language',
+      'es',
+      'rollout',
+      await programme('closed', { ...plansKept, sites: closed }),
+      ...onDay,
+    );
+    const said = plain(run.out);
+    expect(said).toContain(
+      'Sigue desde The board plan el 15 de enero de 2027: ha vuelto 1 viaje, queda 1 por salir (1 fijo).',
+    );
+    expect(said).toContain(
+      '1 sitio estaba en él y ya no se puede planificar: Upper Tarn. Su gente aún no está de acuerdo.',
+    );
+  });
+});
+
 describe('a rollout that was asked wrongly', () => {
   it.each([
     [['--seconds', 'x'], '--seconds'],
     [['--seconds', '1', '--tries', '5'], '--tries'],
     [['--tries', '0'], '--tries'],
     [['--from', '1 May'], 'YYYY-MM-DD'],
+    [['--today', '1 May'], 'YYYY-MM-DD'],
     [['--pdf'], '--out'],
     [['--pdf', 'tlh', '--out', 'x'], 'tlh'],
     [['--futures', '-1'], '--futures'],

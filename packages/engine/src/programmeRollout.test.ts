@@ -153,13 +153,14 @@ describe('readyRollout', () => {
       work: [work('V1', { skill: 'pumps' })],
     };
     const { problem, problems } = readyRollout(programme(rollout), sites('V1'), asked);
-    // Crew C goes with the only truck, which also fills the landing.
-    expect(codes(problems).sort()).toEqual(['rollout.haul_carrier_wanted', 'rollout.no_agreements']);
+    expect(codes(problems)).toEqual(['rollout.no_agreements']);
     const without = { ...rollout, crews: rollout.crews!.slice(0, 2) };
-    expect(codes(readyRollout(programme(without), sites('V1'), asked).problems)).toEqual(['rollout.no_agreements']);
+    const alone = readyRollout(programme(without), sites('V1'), asked).problem;
+    expect([alone.pools.map(({ carrierId }) => carrierId), alone.stores[0]!.filledBy!.pool]).toEqual([['boat'], null]);
     expect(problem.crews.map(({ travel }) => travel)).toEqual([0, 0, 1]);
-    expect(problem.crews.map(({ pools }) => pools)).toEqual([[0], [0], [0]]);
-    expect(problem.pools).toEqual([{ carrierId: 'boat', carriers_count: 1 }]);
+    expect(problem.crews.map(({ pools }) => pools)).toEqual([[0], [0], [0, 1]]);
+    // Crew C goes with the only truck, which also fills the landing.
+    expect(problem.pools).toEqual(['boat', 'truck'].map((carrierId) => ({ carrierId, carriers_count: 1 })));
     expect(problem.crews.map(({ skills }) => skills & problem.jobs[0]!.skills)).toEqual([0, 1, 0]);
     expect(problem.crews[1]!.mostDaysAway).toBe(60);
     const [landing, town] = [problem.placeIds.indexOf('landing'), problem.placeIds.indexOf('town')];
@@ -168,7 +169,8 @@ describe('readyRollout', () => {
     expect(problem.periods.map(({ from }) => from)).toEqual([0, 28, 56]);
     expect(problem.stores[0]!.filledBy).toMatchObject({
       ...{ store: 1, there_days: [2, Infinity, 2], back_days: [2, Infinity, 2], limit_kg: 2000 },
-      ...{ cost_per_trip: 200, fuel_L_per_trip: 12 },
+      // Two days of the truck at 50 and six litres each way; in February neither.
+      ...{ pool: 1, there_cost: [100, 0, 100], back_cost: [100, 0, 100], there_fuel_L: [6, 0, 6] },
     });
     expect(problem.stores[1]!.filledBy).toBeNull();
   });
@@ -194,7 +196,13 @@ describe('readyRollout', () => {
     );
     const shed = problem.stores.find(({ filledBy }) => filledBy !== null)!;
     // Three hours by road, one to change, three by boat: a day. The truck goes as often as it takes.
-    expect(shed.filledBy).toMatchObject({ there_days: [1], back_days: [1], limit_kg: 4000, cost_per_trip: 60 });
+    expect(shed.filledBy).toMatchObject({
+      there_days: [1],
+      back_days: [1],
+      limit_kg: 4000,
+      there_cost: [30],
+      back_cost: [30],
+    });
     const without = programme({
       ...rollout,
       places: [place('town'), place('pier'), place('shed', { filledFrom: 'town' })],

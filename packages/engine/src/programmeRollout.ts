@@ -94,8 +94,6 @@ export function* rolloutSites(
  * @problem rollout.stock_unknown - of parts neither stock nor arrivals are stated: they are taken as there
  * @problem rollout.main_store_unknown - several stores, and none said to be the one of the table of parts
  * @problem rollout.haul_unknown - nobody says what fills a forward store, or no way leads there
- * @problem rollout.haul_carrier_wanted - what fills a store goes with crews too, and there are too few for both: the plan lets it be in two places
- * @problem rollout.haul_carrier_away - what fills a store is away for some days: the plan lets it go on all the same
  * @problem rollout.begins_in_past - the first day of the plan is before today
  * @problem rollout.cost_unknown - what a crew or carrier costs a day is not known
  * @problem rollout.fuel_price_unknown - what fuel costs is not known
@@ -144,7 +142,8 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const legs = travelBetween(ways, stops, parties, single);
   problems.push(...legs.problems);
   const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf, past };
-  const draft: HaulMarket = { ...market, forward, hauls, single: legs.single };
+  const pools = poolsOf(market);
+  const draft: HaulMarket = { ...market, forward, hauls, single: legs.single, pools };
   const readied = crews.map((crew) => crewOf(crew, market, problems));
   const storeNodes_positions = stores.map((store) => placeIds.indexOf(store));
   const reach = { crews: readied, storeNodes_positions, travels: legs.travels };
@@ -158,7 +157,7 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
     ...{ ...plan, placeIds, areaIds: ways.areaIds, periods: legs.periods, goods, stores: filled, crews: readied },
     jobs: jobs.map((job) => withNeeds(job, goods)),
     travels: isWhole ? legs.travels : legs.travels.map((travel) => ofNodes(travel, nodes)),
-    pools: poolsOf(market),
+    pools,
     ...{ learning_fraction: settings.learning_fraction, riverEnds_h: settings.riverEnds_h },
     fuelPrice_per_L: settings.fuelPrice_per_L ?? 0,
   };

@@ -10,6 +10,7 @@ import {
 import { type Crew, leastThere, type Pool } from './programme/rollout/index.ts';
 import { type PlanDays, workingDays } from './programmeRolloutDays.ts';
 import { crewPast, type PastTrip } from './programmeRolloutPast.ts';
+import { filledStores } from './programmeRolloutStock.ts';
 
 /** What crews are made from. */
 export interface CrewMarket {
@@ -109,10 +110,12 @@ function limitOf({ limit_kg, limit_L, longest_m, stowage_fraction }: Carrier, ti
   };
 }
 
-/** Trucks and boats that more crews want than there are, or would on days on which some of them are away. */
-export function poolsOf({ facts, crews, plan, past }: Pick<CrewMarket, 'facts' | 'crews' | 'plan' | 'past'>) {
+/** Trucks and boats that more crews and stores want than there are, or would on days on which some of them are away. */
+export function poolsOf({ facts, crews, stores, plan, past }: Omit<CrewMarket, 'placeIds' | 'skillIds' | 'travelOf'>) {
+  const filled = filledStores(facts.rollout.places);
   return facts.kit.carriers.filter(isVehicle).flatMap(({ carrierId, carriers_count }): readonly Pool[] => {
-    const wanted = crews.filter(({ carrierIds }) => carrierIds.includes(carrierId)).length;
+    const fills_count = stores.filter((store) => filled.get(store)?.by === carrierId).length;
+    const wanted = fills_count + crews.filter(({ carrierIds }) => carrierIds.includes(carrierId)).length;
     const there = Math.max(0, carriers_count);
     const stated = facts.rollout.carriersAway.filter((one) => one.carrierId === carrierId);
     const away = stated.flatMap((one) => daysAway(one, plan));

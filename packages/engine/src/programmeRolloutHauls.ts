@@ -1,12 +1,5 @@
-import {
-  type Carrier,
-  engineProblem,
-  isoDay,
-  type LegLimit,
-  type Problem,
-  type ProgrammeFacts,
-} from './kernel/index.ts';
-import type { Haul } from './programme/rollout/index.ts';
+import { type Carrier, engineProblem, type LegLimit, type Problem } from './kernel/index.ts';
+import type { Haul, Pool } from './programme/rollout/index.ts';
 import type { ExplainedWay, NoWay, SingleLeg, WayStop } from './programme/ways/index.ts';
 import { type CrewMarket, costOfCarrier, isVehicle } from './programmeRolloutCrews.ts';
 import type { filledStores } from './programmeRolloutStock.ts';
@@ -16,6 +9,7 @@ export interface HaulMarket extends CrewMarket {
   readonly forward: ReturnType<typeof filledStores>;
   readonly hauls: readonly HaulLeg[];
   readonly single: readonly (readonly (ExplainedWay | NoWay)[])[];
+  readonly pools: readonly Pool[];
 }
 
 /** A leg by which a store is filled, or the way back. */
@@ -53,67 +47,31 @@ export function haulLegs(
 /** How a forward store is filled; null: goods come there themselves. */
 export function haulOf(
   store: string,
-  { facts, plan, forward, hauls, single, stores }: HaulMarket,
+  { facts, forward, hauls, single, stores, pools }: HaulMarket,
   problems: Problem[],
 ): Haul | null {
   const filled = forward.get(store);
   if (filled === undefined) return null;
   const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
   const [there, back] = [byPeriod(false), byPeriod(true)];
-  const open = [...there, ...back].flatMap((way) => (way.stretches === null ? [] : [way]));
   const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
   if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
     problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
-  toldWhereWanted(store, filled.by, facts, problems);
-  toldWhereAway(store, filled.by, { facts, plan }, problems);
-  const most = (of: (way: ExplainedWay) => number) => open.reduce((all, way) => Math.max(all, of(way)), 0);
   const cost = filled.by === null ? null : costOfCarrier(filled.by, facts.rollout.travel);
   if (filled.by !== null && cost === null) problems.push(engineProblem('rollout.cost_unknown', {}, { of: filled.by }));
-  const days = 2 * most(daysOf);
+  const costOf = (way: ExplainedWay | NoWay) =>
+    way.stretches === null ? 0 : daysOf(way) * (cost ?? 0) + way.cost_amount;
+  const fuelOf = (way: ExplainedWay | NoWay) => (way.stretches === null ? 0 : way.fuel_L);
+  const pool = pools.findIndex(({ carrierId }) => carrierId === filled.by);
   return {
-    store: stores.indexOf(filled.from),
+    ...{ store: stores.indexOf(filled.from), pool: pool < 0 ? null : pool },
     there_days: there.map(daysOf),
     back_days: back.map(daysOf),
     limit_kg: limits.reduce((least, { kg }) => Math.min(least, kg), Number.POSITIVE_INFINITY),
     limit_L: limits.reduce((least, { litres }) => Math.min(least, litres), Number.POSITIVE_INFINITY),
-    cost_per_trip: days * (cost ?? 0) + 2 * most((way) => way.cost_amount),
-    fuel_L_per_trip: 2 * most((way) => way.fuel_L),
+    ...{ there_cost: there.map(costOf), back_cost: back.map(costOf) },
+    ...{ there_fuel_L: there.map(fuelOf), back_fuel_L: back.map(fuelOf) },
   };
-}
-
-/** A carrier that fills a store and goes with crews is held for neither: where there are too few for all, that is told. */
-function toldWhereWanted(
-  store: string,
-  by: string | null,
-  { kit, rollout }: ProgrammeFacts,
-  problems: Problem[],
-): void {
-  const carrier = kit.carriers.find(({ carrierId }) => carrierId === by);
-  if (carrier === undefined) return;
-  const crews_count = rollout.crews.filter(({ carrierIds }) => carrierIds.includes(carrier.carrierId)).length;
-  if (crews_count === 0 || crews_count + 1 <= carrier.carriers_count) return;
-  const facts = { carrier: carrier.name, store, have: carrier.carriers_count };
-  problems.push(engineProblem('rollout.haul_carrier_wanted', { file: 'places.csv' }, facts));
-}
-
-/** Hauls do not wait for a carrier that is away: that is told. */
-function toldWhereAway(
-  store: string,
-  by: string | null,
-  { facts, plan }: Pick<HaulMarket, 'facts' | 'plan'>,
-  problems: Problem[],
-): void {
-  const { firstDay, horizon_days } = plan;
-  for (const { carrierId, from, to } of facts.rollout.carriersAway) {
-    if (carrierId !== by || from >= firstDay + horizon_days || (to !== null && to < firstDay)) continue;
-    problems.push(
-      engineProblem(
-        'rollout.haul_carrier_away',
-        { file: 'carriersAway.csv' },
-        { carrier: by, store, from: isoDay(from) },
-      ),
-    );
-  }
 }
 
 /** What passes in one go by the carrier that is named; others go to and fro on their stretches as often as it takes. */

@@ -221,7 +221,7 @@ describe('carriers that are away', () => {
     ]);
   });
 
-  it('fill no store meanwhile, which the plan does not see: that is told', () => {
+  it('fill no store meanwhile', () => {
     const facts = programme({
       places: [
         ...programme().rollout.places,
@@ -231,9 +231,8 @@ describe('carriers that are away', () => {
       crews: [crew('A', { store: 'shed', base: 'shed', carrierIds: ['boat'] })],
       carriersAway: [away({ carrierId: 'truck' })],
     });
-    const { problems } = readyRollout(facts, sites('V1'), { today: firstDay });
-    expect(problems.find(({ code }) => code === 'rollout.haul_carrier_away')?.facts).toMatchObject({
-      ...{ carrier: 'truck', store: 'shed', from: '2027-01-07' },
-    });
+    const { problem } = readyRollout(facts, sites('V1'), { today: firstDay });
+    const { filledBy } = problem.stores.find((store) => store.filledBy !== null)!;
+    expect(problem.pools[filledBy!.pool!]).toMatchObject({ carrierId: 'truck', away: [{ from: 3 }] });
   });
 });

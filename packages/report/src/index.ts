@@ -21,7 +21,7 @@ export { rolloutReport } from './rolloutReport.ts';
 export { rolloutSheet } from './rolloutSheet.ts';
 export { rolloutSheets } from './rolloutSheets.ts';
 export type { SheetGiven } from './rolloutSheetTold.ts';
-export type { RolloutGiven } from './rolloutTold.ts';
+export type { ReplannedGiven, RolloutGiven } from './rolloutTold.ts';
 export { rolloutTrip } from './rolloutTripAnswer.ts';
 export { safetyReport } from './safetyReport.ts';
 export { siteCup } from './siteCup.ts';

@@ -53,7 +53,12 @@ export function changedSaid(
 }
 
 /** Sites whose hand-over is another day than when it was worked out last. */
-function movedOf({ facts, problem, outcome, planId }: Omit<SheetGiven, 'changedSince'>) {
+export function movedOf({
+  facts,
+  problem,
+  outcome,
+  planId,
+}: Pick<SheetGiven, 'facts' | 'problem' | 'outcome' | 'planId'>) {
   const plan = facts.rollout.plans.find((one) => one.planId === planId);
   const kept = new Map(plan?.trips.flatMap(({ stops }) => stops.map((stop) => [stop.siteId, stop.handOver] as const)));
   let [moved_count, later_count] = [0, 0];

@@ -46,7 +46,7 @@ export function rolloutComparison(given: ComparisonGiven, language: Language): R
     ...{ finish_days: changes.finish_days, waiting_personDays: changes.waiting_personDays, cost: changes.cost },
     ...{ fuel_L: b.outcome.fuel_L - a.outcome.fuel_L, trips_count: trips(b) - trips(a) },
   };
-  const sites = sitesOf(given);
+  const sites = comparedSites(given);
   return {
     ...{ stamp: given.stamp, a: planReport(a.facts), b: planReport(b.facts) },
     said: differencesSaid(given, sums, sites, language),
@@ -60,7 +60,15 @@ export function rolloutComparison(given: ComparisonGiven, language: Language): R
 type Sites = RolloutComparison['sites'];
 
 /** Sites whose crew or first day of service is another. */
-function sitesOf({ problem, facts, a, b }: ComparisonGiven): Sites {
+export function comparedSites({
+  problem,
+  facts,
+  a,
+  b,
+}: Pick<ComparisonGiven, 'problem' | 'facts'> & {
+  readonly a: Pick<PlanTimed, 'outcome'>;
+  readonly b: Pick<PlanTimed, 'outcome'>;
+}): Sites {
   const [was, is] = [crewsOf(problem, a), crewsOf(problem, b)];
   const [daysA, daysB] = [serviceDaysOf(problem, a.outcome), serviceDaysOf(problem, b.outcome)];
   const names = new Map(facts.sites.map(({ siteId, name }) => [siteId, name]));
@@ -81,7 +89,7 @@ function sitesOf({ problem, facts, a, b }: ComparisonGiven): Sites {
 const rank = ({ later_days, people }: Sites[number]) =>
   later_days === null ? Number.POSITIVE_INFINITY : Math.abs(later_days) * people;
 
-function crewsOf({ crews }: RolloutProblem, { outcome }: PlanTimed): ReadonlyMap<number, string> {
+function crewsOf({ crews }: RolloutProblem, { outcome }: Pick<PlanTimed, 'outcome'>): ReadonlyMap<number, string> {
   return new Map(
     outcome.trips.flatMap((trips, crew) =>
       trips.flatMap(({ stops }) => stops.map(({ job }) => [job, crews[crew]!.crewId] as const)),
@@ -105,7 +113,7 @@ function byArea(
 }
 
 /** Sums smaller than this are no difference: what rounding leaves. */
-const slack_amount = 1e-6;
+export const slack_amount = 1e-6;
 
 function differencesSaid(
   { facts, a, b }: ComparisonGiven,

@@ -3,6 +3,7 @@ import { type RolloutReport, rolloutSchemaVersion } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 import { rolloutCompared } from './rolloutCompared.ts';
+import { replannedReport } from './rolloutReplanned.ts';
 import { finish, hauls, isCostAtLeast, leftOut, servedByWeek, servedPoints, stock, waiting } from './rolloutSums.ts';
 import { brokenSaid, type RolloutGiven, toldOf } from './rolloutTold.ts';
 import { tripReport } from './rolloutTrips.ts';
@@ -26,6 +27,7 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
     currency: settings.currency,
     sites_count: served.length,
     people_count: served.reduce((sum, { job }) => sum + problem.jobs[job]!.people, 0),
+    replanned: given.replanned ? replannedReport(given.replanned, told) : null,
     leftOut: leftOut(told),
     finish: finish(told),
     waiting: waiting(told),

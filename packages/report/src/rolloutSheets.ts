@@ -17,7 +17,8 @@ const columnsOf = (heads: string): readonly PlainSheetColumn[] =>
  * @definition ours
  */
 export function rolloutSheets(report: RolloutReport): readonly PlainSheet[] {
-  return [plan(report), itineraries(report), manifests(report), stock(report), served(report), money(report)];
+  const sheets = [plan(report), itineraries(report), manifests(report), stock(report), served(report), money(report)];
+  return report.replanned === null ? sheets : [...sheets, changes(report.replanned)];
 }
 
 const tripsOf = ({ crews }: RolloutReport) =>
@@ -111,5 +112,19 @@ function money({ moneyByMonth, currency }: RolloutReport): PlainSheet {
     name: 'money',
     columns: columnsOf('month amount:number currency'),
     rows: moneyByMonth.map(({ month, amount }) => [month, amount, currency]),
+  };
+}
+
+/** Sites whose day or crew is another than if the plan that is gone on from were left as it is. */
+function changes({ sites }: NonNullable<RolloutReport['replanned']>): PlainSheet {
+  return {
+    name: 'changes',
+    columns: columnsOf(
+      'siteId name people:number servedBefore:day servedAfter:day later_days:number crewBefore crewAfter',
+    ),
+    rows: sites.map((site): readonly Cell[] => [
+      ...[site.siteId, site.name, site.people, site.servedBefore, site.servedAfter, site.later_days],
+      ...[site.crewBefore, site.crewAfter],
+    ]),
   };
 }

@@ -4,8 +4,10 @@ import {
   type DayIndex,
   type FinishDates,
   isoDay,
+  type KeptPlan,
   type LeftOutSite,
   type Outcome,
+  type PlanFacts,
   type Problem,
   type ProgrammeFacts,
   type RolloutPlan,
@@ -38,8 +40,18 @@ export interface RolloutGiven {
   /** The same with other crews, carriers and stores; null: not asked for. */
   readonly compared: readonly ComparedGiven[] | null;
   readonly problems: readonly Problem[];
+  /** The plan it goes on from; null or left out: none. */
+  readonly replanned?: ReplannedGiven | null;
   /** What its trips are called, by crew and trip; left out: by the crew and their place. */
   readonly tripIds?: readonly (readonly string[])[];
+}
+
+/** The plan a search went on from. */
+export interface ReplannedGiven {
+  readonly facts: PlanFacts;
+  readonly kept: KeptPlan;
+  /** What comes of it where nothing is changed. */
+  readonly unchanged: Outcome;
 }
 
 /** What all parts of the report are made with. */

@@ -9,9 +9,10 @@ import {
   type DayIndex,
   dayOnClock,
   finishDates,
+  type Problem,
   type ProgrammeFacts,
-  planRollout,
   type ReadyRollout,
+  type RolloutPlan,
   readIsoDay,
   readyKit,
   readyProgramme,
@@ -28,6 +29,7 @@ import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
 import {
   crewsOnPaper,
+  isOfPlans,
   isOfRollout,
   type OnPaperGiven,
   type RolloutGiven,
@@ -50,6 +52,7 @@ import type { Context } from './context.ts';
 import type { FolderFound, FromData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
+import { keptOf, planFollowed, searchedFrom } from './rolloutFrom.ts';
 
 const { rollout: words } = spoken.commandLine;
 
@@ -58,6 +61,9 @@ export interface RolloutOptions extends FromData {
   readonly tries?: string;
   readonly seed?: string;
   readonly from?: string;
+  readonly today?: string;
+  readonly plan?: string;
+  readonly anew?: boolean;
   readonly futures?: string;
   readonly compare?: boolean;
   readonly out?: string;
@@ -76,6 +82,8 @@ interface Asked {
   readonly futures_count: number;
   readonly isCompared: boolean;
   readonly today: DayIndex;
+  readonly planId: string | null;
+  readonly isAnew: boolean;
 }
 
 /** Seconds of search, futures and columns of the bound where nothing else is asked. */
@@ -96,7 +104,8 @@ export async function rolloutCommand(
   if (options.out !== undefined) await refuseFolder(options.out, options.overwrite === true);
   const read = await readFolder(folder, context);
   const found = await foundAt(read.facts, asked, context);
-  const given = { ...found, problems: [...read.problems.filter(isOfRollout), ...found.problems] };
+  const bears = (problem: Problem) => isOfRollout(problem) || (found.replanned != null && isOfPlans(problem));
+  const given = { ...found, problems: [...read.problems.filter(bears), ...found.problems] };
   const report = rolloutReport(given, spoken);
   context.progress.done();
   const sheet = new Sheet(context.look);
@@ -113,11 +122,11 @@ export async function rolloutCommand(
 
 /** Tables for other programs, and texts for crews: without colours, whatever the screen has. */
 async function writeAll(out: string, report: RolloutReport): Promise<void> {
+  await removePapers(out);
   for (const one of rolloutSheets(report)) await writeFileWhole(join(out, `${one.name}.csv`), plainCsv(one));
   const page = new Sheet(paperLook);
   rolloutPage(page, report);
   const papers = [{ file: 'rollout.txt', text: page.text() }, ...rolloutPapers(report, paperLook)];
-  await removePapers(out);
   for (const { file, text } of papers) await writeFileWhole(join(out, file), text);
 }
 
@@ -135,25 +144,29 @@ async function writePdfs(
     else for (const said of made.said) sheet.line(words.pdfNotMade(made.file, said));
 }
 
-/** A manifest of an older plan must not lie among those of this one: somebody would load by it. */
+/** Papers of an older plan must not lie among those of this one: somebody would load by them. */
 async function removePapers(out: string): Promise<void> {
   for (const file of await readdir(out))
-    if (/^(itinerary|manifest)-.+\.(txt|pdf)$/.test(file)) await rm(join(out, file));
+    if (/^((itinerary|manifest)-.+\.(txt|pdf)|changes\.csv)$/.test(file)) await rm(join(out, file));
 }
 
 function whatIsAsked(options: RolloutOptions): Asked {
   if (options.seconds !== undefined && options.tries !== undefined) throw new WrongUse(words.either);
-  const firstDay = options.from === undefined ? null : readIsoDay(options.from);
-  if (options.from !== undefined && firstDay === null) throw new WrongUse(words.dayForm);
   const tries = wholeNumber(options.tries, '--tries', 1, 1e9);
   return {
     seconds: tries === null ? (wholeNumber(options.seconds, '--seconds', 1, 86_400) ?? usual.seconds) : null,
-    ...{ tries, firstDay },
+    ...{ tries, firstDay: dayOf(options.from), planId: options.plan ?? null, isAnew: options.anew === true },
     seed: wholeNumber(options.seed, '--seed', 0, 4_294_967_295) ?? usual.seed,
     futures_count: wholeNumber(options.futures, '--futures', 0, 100_000) ?? usual.futures_count,
     isCompared: options.compare === true,
-    today: dayOnClock(new Date()),
+    today: dayOf(options.today) ?? dayOnClock(new Date()),
   };
+}
+
+function dayOf(text: string | undefined): DayIndex | null {
+  const day = text === undefined ? null : readIsoDay(text);
+  if (text !== undefined && day === null) throw new WrongUse(words.dayForm);
+  return day;
 }
 
 function wholeNumber(text: string | undefined, option: string, least: number, most: number): number | null {
@@ -174,7 +187,8 @@ async function refuseFolder(path: string, mayReplace: boolean): Promise<void> {
 }
 
 async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): Promise<RolloutGiven & OnPaperGiven> {
-  const { today, firstDay, seed } = asked;
+  const { today, firstDay, seed, isAnew } = asked;
+  const followed = planFollowed(facts, asked.planId);
   const kit = readyKit(facts, today);
   const sites = [];
   const programme = readyProgramme(facts, { today });
@@ -182,27 +196,28 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     sites.push(site);
     context.progress.at(() => words.judging(sites.length, facts.sites.length));
   }
-  const ready = readyRollout(facts, sites, { today, firstDay });
+  const ready = readyRollout(facts, sites, { today, firstDay, planId: followed?.planId ?? null });
   const bounds = await boundsOf(ready);
-  const found = planRollout(ready.problem, {
-    ...{ budget: budgetOf(asked, bounds, context), seed, costWithin_fraction },
-  });
+  const kept = keptOf({ ready, facts, today }, followed);
+  const budget = budgetOf(asked, bounds, context);
+  const found = searchedFrom(ready, { followed, kept, isAnew }, { budget, seed, costWithin_fraction });
   const linesOf = new Map(sites.map(({ site, lines }) => [site.siteId, lines]));
   return {
-    ...{ eavewell: context.version, today, seed, facts, bounds, tries_count: found.tries_count },
-    ...{ problem: ready.problem, plan: found.plan, outcome: found.outcome, leftOut: ready.leftOut },
+    ...found,
+    ...{ eavewell: context.version, today, seed, facts, bounds, problem: ready.problem, leftOut: ready.leftOut },
     futures: futuresOf(ready, found.plan, areasWeather(ready, facts.sites, programme), asked, context),
     legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
     aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),
     aboardFor: (siteIds) => aboardForSites(siteIds, linesOf, kit),
-    compared: asked.isCompared ? await comparedOf(ready, asked, context) : null,
-    problems: ready.problems,
+    compared: asked.isCompared ? await comparedOf(ready, isAnew ? null : (kept?.plan ?? null), asked, context) : null,
+    problems: [...ready.problems, ...found.problems],
   };
 }
 
 /** The same with other crews, carriers and stores, two at a time, each searched for as long as the plan itself. */
 async function comparedOf(
   { problem }: ReadyRollout,
+  start: RolloutPlan | null,
   { seed, seconds, tries }: Asked,
   { progress }: Context,
 ): Promise<RolloutGiven['compared']> {
@@ -212,7 +227,7 @@ async function comparedOf(
     let done = 0;
     return await Promise.all(
       variants.map(async (variant) => {
-        const wanted: PlanWanted = { problem: variant.problem, seed, seconds, tries };
+        const wanted: PlanWanted = { problem: variant.problem, start, seed, seconds, tries };
         const made = await work.start<PlanMade>('plan', wanted).result;
         done += 1;
         progress.at(() => words.comparing(done, variants.length));

@@ -1,6 +1,7 @@
 import type { RolloutReport, RolloutTripReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import { reportedProblems } from './reportedWorking.ts';
+import { replannedLines } from './rolloutReplanned.ts';
 import type { Sheet } from './sheet.ts';
 
 const { rollout: words } = spoken.commandLine;
@@ -13,6 +14,7 @@ const shownNames = 12;
 export function rolloutPage(sheet: Sheet, report: RolloutReport): void {
   sheet.line(report.programme);
   summary(sheet, report);
+  replannedLines(sheet, report);
   exceptions(sheet, report);
   for (const crew of report.crews) {
     sheet.heading(words.crew(crew.name, crew.trips.length));

@@ -2,6 +2,7 @@ import {
   budgetOfTries,
   costWithin_fraction,
   planRollout,
+  type RolloutPlan,
   type RolloutProblem,
   type SearchBudget,
 } from '@eavewell/engine';
@@ -17,6 +18,8 @@ export interface PacksOfFolder extends PacksWanted {
 /** A rollout to be planned in a thread: so many seconds, or so many tries. */
 export interface PlanWanted {
   readonly problem: RolloutProblem;
+  /** A plan to go on from; null: from nothing. */
+  readonly start: RolloutPlan | null;
   readonly seed: number;
   readonly seconds: number | null;
   readonly tries: number | null;
@@ -36,8 +39,8 @@ export const tasks = {
     const { facts } = await readProgramme(folder);
     await makePacks(facts, wanted, (made, nth) => report((nth + 1) / wanted.siteIds.length, made));
   },
-  plan: async ({ problem, seed, ...spent }: PlanWanted, { stopped }: JobAround): Promise<PlanMade> => {
-    const { outcome } = planRollout(problem, { seed, budget: budgetOf(spent, stopped), costWithin_fraction });
+  plan: async ({ problem, start, seed, ...spent }: PlanWanted, { stopped }: JobAround): Promise<PlanMade> => {
+    const { outcome } = planRollout(problem, { seed, start, budget: budgetOf(spent, stopped), costWithin_fraction });
     const { waiting, cost, finish, broken } = outcome;
     const served = new Set(outcome.trips.flat().flatMap(({ stops }) => stops.map(({ job }) => job)));
     const isUnserved = broken.length > 0 ? problem.jobs.filter((_, job) => !served.has(job)).length : 0;

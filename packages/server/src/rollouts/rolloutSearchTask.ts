@@ -1,6 +1,7 @@
 import {
   costWithin_fraction,
   evaluatePlan,
+  namedAfter,
   type PlanCells,
   planRollout,
   type RolloutProblem,
@@ -12,7 +13,6 @@ import {
 import { loadSolveLinear } from '@eavewell/linear';
 import type { JobAround } from '@eavewell/work';
 import type { SearchStart } from './rolloutAsks.ts';
-import { namedAfter } from './searchStart.ts';
 
 /** A search for a plan. */
 export interface SearchWanted {

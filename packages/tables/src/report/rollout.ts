@@ -81,6 +81,55 @@ const trip = z.strictObject({
 
 const crew = z.strictObject({ crewId: z.string(), name: z.string(), trips: z.array(trip) });
 
+const crewId = z.string().nullable();
+const perhapsDay = day.nullable();
+
+/** The plan a search went on from. `before` is what would come of it where nothing is changed. */
+const replanned = z.strictObject({
+  planId: z.string(),
+  name: z.string(),
+  done_count: z.int().describe('Trips that are back.'),
+  underWay: z.array(z.strictObject({ tripId: z.string(), crewId: z.string(), back: day })),
+  toGo_count: z.int().describe('Trips of it still to go.'),
+  locked_count: z.int().describe('Of these, trips that stay as they are.'),
+  overdue: z
+    .array(z.string())
+    .describe('Trips that should have left, or be back, and nobody has entered that they did.'),
+  dropped: z
+    .array(
+      z.strictObject({ tripId: z.string(), siteId: z.string(), name: z.string(), reason: crewId, said: z.string() }),
+    )
+    .describe('Stops of it that are not planned any more.'),
+  notPlaced: z.array(z.strictObject({ siteId: z.string(), name: z.string() })).describe('Sites it had no trip for.'),
+  moved_count: z.int().describe('Sites of it that would be handed over on another day than was worked out last.'),
+  later_count: z.int().describe('Of these, on a later day.'),
+  said: z.array(z.string()),
+  waiting_personDays: z.number().describe('After less before.'),
+  finish_days: z.number(),
+  cost: z.number(),
+  fuel_L: z.number(),
+  sites: z
+    .array(
+      z.strictObject({
+        ...{ siteId: z.string(), name: z.string(), people, crewBefore: crewId, crewAfter: crewId },
+        servedBefore: perhapsDay.describe('First day of service; null: not within the days looked at.'),
+        servedAfter: perhapsDay,
+        later_days: known.describe('Below 0: sooner; null where one of the two is not within the days looked at.'),
+      }),
+    )
+    .describe('Sites with another first day of service or another crew, those with most person-days first.'),
+  trips: z
+    .array(
+      z.strictObject({
+        ...{ tripId: z.string(), kind: z.enum(['new', 'gone', 'moved']), crewBefore: crewId, crewAfter: crewId },
+        ...{ leavesBefore: perhapsDay, leavesAfter: perhapsDay },
+        hasOtherStops: z.boolean(),
+        said: z.string(),
+      }),
+    )
+    .describe('Trips to another day, by another crew or to other sites.'),
+});
+
 /** What `eavewell rollout --json` writes. */
 export const rolloutReport = z
   .strictObject({
@@ -94,6 +143,7 @@ export const rolloutReport = z
     currency: z.string().nullable(),
     sites_count: z.int().describe('Sites that are planned.'),
     people_count: z.int(),
+    replanned: replanned.nullable().describe('Null where no kept plan is gone on from.'),
     leftOut: z.array(
       z.strictObject({
         siteId: z.string(),

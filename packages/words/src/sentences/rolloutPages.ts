@@ -8,6 +8,12 @@ const rolloutHelpIn = ({ say }: Speech) => ({
   triesHelp: say('commandLine.rollout.triesHelp'),
   seedHelp: say('commandLine.rollout.seedHelp'),
   fromHelp: say('commandLine.rollout.fromHelp'),
+  todayHelp: say('commandLine.rollout.todayHelp'),
+  planHelp: say('commandLine.rollout.planHelp'),
+  anewHelp: say('commandLine.rollout.anewHelp'),
+  noPlans: say('commandLine.rollout.noPlans'),
+  unknownPlan: (id: string, near: readonly string[]) =>
+    say('commandLine.rollout.unknownPlan', { id, hasNear: yes(near.length > 0), near: near.join(', ') }),
   futuresHelp: say('commandLine.rollout.futuresHelp'),
   compareHelp: say('commandLine.rollout.compareHelp'),
   outHelp: say('commandLine.rollout.outHelp'),
@@ -102,6 +108,38 @@ const rolloutPageIn = ({ say }: Speech) => ({
   comparedAbout: say('commandLine.rollout.comparedAbout'),
 });
 
+/** What is otherwise than in the plan that is gone on from. */
+const replannedIn = ({ say }: Speech) => ({
+  goesOn: (name: string, day: string, counts: { done: number; toGo: number; locked: number }) =>
+    say('commandLine.rollout.goesOn', { name, day, ...counts }),
+  underWay: (trip: string, back: string) => say('commandLine.rollout.underWay', { trip, back }),
+  overdue: (trips: string) => say('commandLine.rollout.overdue', { trips }),
+  dropped: (count: number, names: string, rest: number, reason: string) =>
+    say('commandLine.rollout.dropped', { count, names, rest, reason }),
+  notPlaced: (count: number, names: string, rest: number) =>
+    say('commandLine.rollout.notPlaced', { count, names, rest }),
+  movedSince: (moved: number, later: number) => say('commandLine.rollout.movedSince', { moved, later }),
+  changes: say('commandLine.rollout.changes'),
+  movedSite: (site: {
+    readonly name: string;
+    readonly people: string;
+    readonly after: string;
+    readonly before: string;
+    /** Below 0: sooner; null: not known. */
+    readonly later_days: number | null;
+    readonly crew: string;
+    readonly crewBefore: string;
+  }) =>
+    say('commandLine.rollout.movedSite', {
+      ...{ name: site.name, people: site.people, after: site.after, before: site.before },
+      ...{ crew: site.crew, crewBefore: site.crewBefore, isOtherCrew: yes(site.crew !== site.crewBefore) },
+      ...{ isOtherDay: yes(site.after !== site.before), days: Math.abs(site.later_days ?? 0) },
+      isSooner: yes((site.later_days ?? 0) < 0),
+    }),
+  noCrew: say('commandLine.rollout.noCrew'),
+  moreSites: (count: number) => say('commandLine.rollout.moreSites', { count }),
+});
+
 /** What a crew is given on paper: where it goes, and what it takes. */
 // long: the words of two pages, one a line
 const rolloutPapersIn = ({ say }: Speech) => ({
@@ -142,4 +180,5 @@ export const rolloutPagesIn = (speech: Speech) => ({
   ...rolloutProgressIn(speech),
   ...rolloutPageIn(speech),
   ...rolloutPapersIn(speech),
+  ...replannedIn(speech),
 });

@@ -26,16 +26,6 @@ export const rolloutReadySentences: Sentences<keyof typeof rolloutReadyProblems>
   'rollout.stock_unknown': (t) => says(t, 'rollout.stock_unknown', parts(t)),
   'rollout.main_store_unknown': (t) => says(t, 'rollout.main_store_unknown', { store: t.text('store') }),
   'rollout.haul_unknown': (t) => says(t, 'rollout.haul_unknown', { store: t.text('store'), from: t.text('from') }),
-  'rollout.haul_carrier_wanted': (t) =>
-    says(t, 'rollout.haul_carrier_wanted', {
-      carrier: t.text('carrier'),
-      store: t.text('store'),
-      have: t.count('have'),
-    }),
-  'rollout.haul_carrier_away': (t) =>
-    says(t, 'rollout.haul_carrier_away', {
-      ...{ carrier: t.text('carrier'), store: t.text('store'), from: t.numbers.date(t.text('from')) },
-    }),
   'rollout.begins_in_past': (t) => says(t, 'rollout.begins_in_past', { from: t.text('from') }),
   'rollout.cost_unknown': (t) => says(t, 'rollout.cost_unknown', { of: t.text('of') }),
   'rollout.fuel_price_unknown': (t) => says(t, 'rollout.fuel_price_unknown'),

@@ -14,8 +14,6 @@ export const rolloutReadyProblems = {
   'rollout.stock_unknown': 'note',
   'rollout.main_store_unknown': 'warning',
   'rollout.haul_unknown': 'warning',
-  'rollout.haul_carrier_wanted': 'warning',
-  'rollout.haul_carrier_away': 'warning',
   'rollout.begins_in_past': 'warning',
   'rollout.cost_unknown': 'note',
   'rollout.fuel_price_unknown': 'note',

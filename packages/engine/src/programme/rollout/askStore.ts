@@ -1,5 +1,6 @@
 import { loadSlack_kg, timeSlack_days } from './constants.ts';
 import type { CrewTrips } from './crewTrips.ts';
+import { hold, lastClash } from './poolHolds.ts';
 import type { Haul } from './problem.ts';
 import type { Retiming } from './retiming.ts';
 import { note } from './rideTrip.ts';
@@ -62,29 +63,64 @@ function bring(ready: Retiming, store: number, crewAt: number, trip: number): nu
   const trips_count = haulTrips(ready, haul);
   ready.haulTried[store] = ready.haulFree[store]!;
   if (trips_count === 0) return day;
-  const { hauls } = ready;
-  let leaves = 0;
-  let arrives = Number.POSITIVE_INFINITY;
-  let free = ready.haulFree[store]!;
-  for (let at = 0; at < trips_count; at++) {
-    const begins = Math.max(day, Math.ceil(free - timeSlack_days));
-    arrives = haulDays(ready, haul.there_days, begins);
-    if (arrives === Number.POSITIVE_INFINITY) {
+  const { hauls, run } = ready;
+  const at = hauls.tried;
+  run.back = ready.haulFree[store]!;
+  hauls.cost[at] = 0;
+  hauls.fuel_L[at] = 0;
+  for (let nth = 0; nth < trips_count; nth++) {
+    goHaul(ready, haul, Math.max(day, Math.ceil(run.back - timeSlack_days)));
+    if (run.arrives === Number.POSITIVE_INFINITY) {
       note(ready, ready.leg.isBeyond ? 'beyondHorizon' : 'noWay', crewAt, trip, -1, 0);
-      return arrives;
+      return run.arrives;
     }
-    if (at === 0) leaves = ready.leg.start;
-    free = haulDays(ready, haul.back_days, arrives);
+    if (nth === 0) hauls.leaves[at] = run.leaves;
+    hauls.cost[at]! += run.cost;
+    hauls.fuel_L[at]! += run.fuel_L;
   }
-  ready.haulTried[store] = free;
-  const at = hauls.tried++;
+  ready.haulTried[store] = run.back;
+  hauls.tried++;
   hauls.store[at] = store;
-  hauls.leaves[at] = leaves;
-  hauls.arrives[at] = arrives;
+  hauls.arrives[at] = run.arrives;
   hauls.trips_count[at] = trips_count;
   hauls.forCrew[at] = crewAt;
   hauls.forTrip[at] = trip;
-  return Math.ceil(arrives - timeSlack_days);
+  return Math.ceil(run.arrives - timeSlack_days);
+}
+
+/** One haul there and back, begun at `time` or, where its carrier is out or away meanwhile, on the day after: what comes of it stands in `ready.run`. */
+function goHaul(ready: Retiming, haul: Haul, time: number): void {
+  const { run, leg, horizon_days } = ready;
+  for (let begins = time; ; ) {
+    run.arrives = haulDays(ready, haul.there_days, begins);
+    if (run.arrives === Number.POSITIVE_INFINITY) return;
+    run.leaves = leg.start;
+    run.back = haulDays(ready, haul.back_days, run.arrives);
+    const isBack = run.back < Number.POSITIVE_INFINITY;
+    payHaul(ready, haul, isBack);
+    const last = isBack ? Math.ceil(run.back - timeSlack_days) - 1 : horizon_days - 1;
+    if (haul.pool === null || last < run.leaves) return;
+    const clash = lastClash(ready, haul.pool, run.leaves, last);
+    if (clash < 0) {
+      hold(ready.holds[haul.pool]!, run.leaves, last);
+      return;
+    }
+    begins = clash + 1;
+  }
+}
+
+/** The way there by the period in which it set out, the way back by that in which it does; one that does not come back is not paid back. */
+function payHaul(ready: Retiming, haul: Haul, isBack: boolean): void {
+  const { run, leg, periodOf, problem } = ready;
+  const there = periodOf[Math.floor(run.leaves)]!;
+  run.cost = haul.there_cost[there]!;
+  run.fuel_L = haul.there_fuel_L[there]!;
+  if (isBack) {
+    const back = periodOf[Math.floor(leg.start)]!;
+    run.cost += haul.back_cost[back]!;
+    run.fuel_L += haul.back_fuel_L[back]!;
+  }
+  run.cost += run.fuel_L * problem.fuelPrice_per_L;
 }
 
 /** How often a haul goes for what is on board; more than the horizon has days where its carrier takes nothing. */

@@ -1,4 +1,4 @@
-import type { Crew, Pool, RolloutProblem } from './problem.ts';
+import type { Pool, RolloutProblem } from './problem.ts';
 
 type Away = NonNullable<Pool['away']>[number];
 
@@ -20,9 +20,10 @@ function awayOn(away: readonly Away[], day: number): number {
   return away.reduce((sum, { from, to, carriers_count }) => sum + (from <= day && day <= to ? carriers_count : 0), 0);
 }
 
-/** May a trip of one crew have to wait for a carrier of a pool: are there, on some day, fewer than crews want? */
-export function isWanted(pool: Pool, at: number, crews: readonly Pick<Crew, 'pools'>[]): boolean {
-  return leastThere(pool) < crews.filter(({ pools }) => pools.includes(at)).length;
+/** May a trip or a haul have to wait for a carrier of a pool: are there, on some day, fewer than crews and stores want? */
+export function isWanted(pool: Pool, at: number, { crews, stores }: Pick<RolloutProblem, 'crews' | 'stores'>): boolean {
+  const filled = stores.filter(({ filledBy }) => filledBy?.pool === at).length;
+  return leastThere(pool) < filled + crews.filter(({ pools }) => pools.includes(at)).length;
 }
 
 /**
@@ -36,6 +37,7 @@ export function freeAfterAbsences(problem: RolloutProblem): RolloutProblem {
   const pools = problem.pools.map((pool, at) => {
     const { carriers_count, away = [] } = pool;
     const users = problem.crews.flatMap((crew, nth) => (crew.pools.includes(at) ? [nth] : []));
+    if (problem.stores.some(({ filledBy }) => filledBy?.pool === at)) return pool;
     if (users.length !== 1 || away.length === 0 || carriers_count <= 0) return pool;
     const [user = 0] = users;
     let day = Math.max(0, Math.ceil(freeFrom[user]!));

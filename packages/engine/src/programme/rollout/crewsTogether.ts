@@ -1,9 +1,9 @@
 import { askStore, goodsBehind, takeGoods } from './askStore.ts';
 import { timeSlack_days } from './constants.ts';
 import type { CrewTrips } from './crewTrips.ts';
-import { haulCost } from './planOutcome.ts';
+import { clearHolds, dropHolds, hold, keepHolds, lastClash } from './poolHolds.ts';
 import type { Drawn } from './problem.ts';
-import { type PoolHolds, type Retiming, type TripTimes, tripTimes, waits } from './retiming.ts';
+import { type Retiming, type TripTimes, tripTimes, waits } from './retiming.ts';
 import { loadTrip, note, passOver, rideTrip } from './rideTrip.ts';
 import { arriveLate } from './stockState.ts';
 import { afterDays, nextOpen } from './workDays.ts';
@@ -89,7 +89,7 @@ function clearShared(ready: Retiming): void {
     state.asked = 0;
     state.at = 0;
   }
-  for (const holds of ready.holds) holds.count = holds.away_count;
+  clearHolds(ready);
 }
 
 function begin(ready: Retiming, crewAt: number, trips: CrewTrips): void {
@@ -127,6 +127,7 @@ function nextTrip(ready: Retiming, crewAt: number, trips: CrewTrips): void {
   ready.nextTrip[crewAt] = trip + 1;
   times.ready[trip] = ready.nextReady[crewAt]!;
   if (!isMade) {
+    dropHolds(ready);
     leaveOut(ready, crewAt, trips, trip);
     return;
   }
@@ -136,6 +137,7 @@ function nextTrip(ready: Retiming, crewAt: number, trips: CrewTrips): void {
   const { crew, calendar } = ready.crews[crewAt]!;
   for (let at = 0; at < crew.pools.length; at++)
     hold(ready.holds[crew.pools[at]!]!, times.leaves[trip]!, lastDayOf(times, trip));
+  keepHolds(ready);
   const turned = afterDays(calendar, null, times.back[trip]!, crew.turnaround_days);
   ready.nextReady[crewAt] = turned < ready.horizon_days ? dayStart(ready, crewAt, turned) : ready.horizon_days;
 }
@@ -167,7 +169,7 @@ function makeTrip(ready: Retiming, crewAt: number, trips: CrewTrips, trip: numbe
       return false;
     }
     if (!rideTrip(ready, crewAt, trips, trip, from, to, leaves)) return false;
-    const clash = lastClash(ready, crew.pools, times.leaves[trip]!, lastDayOf(times, trip));
+    const clash = lastOfPools(ready, crew.pools, times.leaves[trip]!, lastDayOf(times, trip));
     if (clash < 0) break;
     waitsFor = forCarrier!;
     leaves = nextOpen(calendar, null, clash + 1);
@@ -197,42 +199,21 @@ function leaveOut(ready: Retiming, crewAt: number, trips: CrewTrips, trip: numbe
 }
 
 /** The last day from `from` to `to` on which all carriers of one of the pools are out or away; -1 where there is none. */
-function lastClash(ready: Retiming, pools: readonly number[], from: number, to: number): number {
+function lastOfPools(ready: Retiming, pools: readonly number[], from: number, to: number): number {
   let last = -1;
-  for (let at = 0; at < pools.length; at++) {
-    const holds = ready.holds[pools[at]!]!;
-    const most = ready.problem.pools[pools[at]!]!.carriers_count;
-    if (most <= 0) return ready.horizon_days;
-    for (let one = 0; one < holds.count; one++) {
-      const day = Math.min(to, holds.to[one]!);
-      if (day < from || day <= last || holds.from[one]! > day) continue;
-      if (outOn(holds, day) >= most) last = day;
-    }
-  }
+  for (let at = 0; at < pools.length; at++) last = Math.max(last, lastClash(ready, pools[at]!, from, to));
   return last;
-}
-
-function outOn({ from, to, count }: PoolHolds, day: number): number {
-  let found = 0;
-  for (let one = 0; one < count; one++) if (from[one]! <= day && to[one]! >= day) found++;
-  return found;
-}
-
-function hold(holds: PoolHolds, from: number, to: number): void {
-  holds.from[holds.count] = from;
-  holds.to[holds.count] = to;
-  holds.count++;
 }
 
 /** Adds up what a crew's jobs wait and what its hauls cost. */
 function finishCrew(ready: Retiming, crewAt: number, trips: CrewTrips): number {
-  const { hauls, service, weight, problem } = ready;
+  const { hauls, service, weight } = ready;
   const stops = trips.trips_count === 0 ? 0 : trips.ends[trips.trips_count - 1]!;
   let waiting = 0;
   for (let at = 0; at < stops; at++) waiting += weight[trips.stops[at]!]! * service[trips.stops[at]!]!;
   for (let at = 0; at < hauls.count; at++) {
     if (hauls.forCrew[at] !== crewAt) continue;
-    ready.crewCost[crewAt]! += haulCost(problem, hauls.store[at]!, hauls.trips_count[at]!);
+    ready.crewCost[crewAt]! += hauls.cost[at]!;
   }
   ready.crewWaiting[crewAt] = waiting;
   return waiting;

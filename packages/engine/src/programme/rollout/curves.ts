@@ -104,7 +104,7 @@ export interface MonthMoney {
  * @definition ours
  */
 export function moneyByMonth(problem: RolloutProblem, outcome: Outcome): readonly MonthMoney[] {
-  const { firstDay, crews, stores, fuelPrice_per_L } = problem;
+  const { firstDay, crews } = problem;
   const months = new Map<string, number>();
   const spend = (day: number, amount: number) => {
     const { year, month } = calendarDay(firstDay + Math.floor(day));
@@ -119,10 +119,7 @@ export function moneyByMonth(problem: RolloutProblem, outcome: Outcome): readonl
       spend(leaves, cost - perDay * days.length);
     }
   }
-  for (const { store, leaves, trips_count } of outcome.hauls) {
-    const { cost_per_trip, fuel_L_per_trip } = stores[store]!.filledBy!;
-    spend(leaves, trips_count * (cost_per_trip + fuel_L_per_trip * fuelPrice_per_L));
-  }
+  for (const { leaves, cost } of outcome.hauls) spend(leaves, cost);
   return [...months]
     .filter(([, amount]) => amount !== 0)
     .sort(([a], [b]) => (a < b ? -1 : 1))

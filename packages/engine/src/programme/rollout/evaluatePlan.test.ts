@@ -104,8 +104,7 @@ describe('evaluatePlan', () => {
       back_days: [1],
       limit_kg: 10,
       limit_L: 1000,
-      cost_per_trip: 5,
-      fuel_L_per_trip: 1,
+      ...{ there_cost: [2], back_cost: [3], there_fuel_L: [0.5], back_fuel_L: [0.5], pool: null },
     };
     const problem = tinyRollout(2, {
       stores: [
@@ -115,8 +114,79 @@ describe('evaluatePlan', () => {
       crews: [{ ...tinyCrew(100), store: 1 }],
     });
     const found = evaluatePlan(problem, plan([0, 1]));
-    expect(found.hauls).toEqual([{ store: 1, leaves: 0, arrives: 3, trips_count: 2, forCrew: 0, forTrip: 0 }]);
+    expect(found.hauls).toEqual([
+      // Twice 2 there, 3 back and a litre at 3.
+      { store: 1, leaves: 0, arrives: 3, trips_count: 2, cost: 16, fuel_L: 2, forCrew: 0, forTrip: 0 },
+    ]);
     expect(found.trips[0]![0]).toMatchObject({ leaves: 3, waitsFor: 'haul' });
+  });
+
+  it('pays each haul by the periods in which it goes there and back', () => {
+    const haul = {
+      ...{ store: 0, pool: null, there_days: [1, 1], back_days: [1, 1], limit_kg: 10, limit_L: 1000 },
+      ...{ there_cost: [2, 20], back_cost: [3, 30], there_fuel_L: [1, 10], back_fuel_L: [0, 5] },
+    };
+    const legs = evenLegs(3, 4);
+    const problem = tinyRollout(2, {
+      periods: [{ from: 0 }, { from: 3 }],
+      travels: [{ nodes: 3, byPeriod: [legs, legs] }],
+      stores: [
+        { node: 0, arrivals: [], filledBy: null },
+        { node: 0, arrivals: [], filledBy: haul },
+      ],
+      crews: [{ ...tinyCrew(100), store: 1 }],
+    });
+    // There on days 0 and 2, back on days 1 and 3: the last alone is in the second period. A litre is 3.
+    const [only, ...others] = evaluatePlan(problem, plan([0, 1])).hauls;
+    expect([only, others]).toMatchObject([
+      { leaves: 0, arrives: 3, fuel_L: 1 + 0 + 1 + 5, cost: 2 + 3 + 2 + 30 + 7 * 3 },
+      [],
+    ]);
+  });
+
+  describe('a boat that fills a store and goes with a crew', () => {
+    const haul = {
+      ...{ store: 0, pool: 0, there_days: [1], back_days: [1], limit_kg: 100, limit_L: 1000 },
+      ...{ there_cost: [0], back_cost: [0], there_fuel_L: [0], back_fuel_L: [0] },
+    };
+    const filled = { ...tinyCrew(100), store: 1 };
+    const byBoat = { ...tinyCrew(100), crewId: 'D', pools: [0] };
+    const timed = (crews: (typeof filled)[], boat: object = {}) =>
+      evaluatePlan(
+        tinyRollout(2, {
+          ...{ crews, pools: [{ carrierId: 'boat', carriers_count: 1, ...boat }] },
+          stores: [
+            { node: 0, arrivals: [], filledBy: null },
+            { node: 0, arrivals: [], filledBy: haul },
+          ],
+        }),
+        { trips: [[0], [1]].map((stops) => [{ stops, notBefore: 0, isLocked: false }]) },
+      );
+
+    it('is out with who asks first: the haul, until it is back', () => {
+      const { hauls, trips } = timed([filled, byBoat]);
+      expect(hauls).toMatchObject([{ leaves: 0, arrives: 1 }]);
+      expect(trips.flat()).toMatchObject([
+        { leaves: 1, waitsFor: 'haul' },
+        { leaves: 2, waitsFor: 'carrier' },
+      ]);
+    });
+
+    it('or the crew: the haul waits, and so does the trip it is for', () => {
+      const { hauls, trips } = timed([byBoat, filled]);
+      expect(hauls).toMatchObject([{ leaves: 2, arrives: 3 }]);
+      expect(trips.flat()).toMatchObject([
+        { leaves: 0, waitsFor: 'nothing' },
+        { leaves: 3, waitsFor: 'haul' },
+      ]);
+    });
+
+    it('fills nothing while it is away, and both at once where there are two', () => {
+      const away = [{ from: 0, to: 4, carriers_count: 1 }];
+      expect(timed([filled, byBoat], { away }).hauls).toMatchObject([{ leaves: 5, arrives: 6 }]);
+      const { trips } = timed([byBoat, filled], { carriers_count: 2 });
+      expect(trips.flat().map(({ leaves }) => leaves)).toEqual([0, 1]);
+    });
   });
 
   it('shares a boat: the second goes when the first is back', () => {
@@ -161,8 +231,7 @@ describe('evaluatePlan', () => {
       back_days: [1],
       limit_kg: 0,
       limit_L: 9,
-      cost_per_trip: 5,
-      fuel_L_per_trip: 1,
+      ...{ there_cost: [2], back_cost: [3], there_fuel_L: [0.5], back_fuel_L: [0.5], pool: null },
     };
     const stores = [
       { node: 0, arrivals: [], filledBy: null },

@@ -26,6 +26,7 @@ export {
 export { evaluatePlan } from './evaluatePlan.ts';
 export * from './finish/index.ts';
 export { retiming } from './makeReady.ts';
+export { type NamedPlan, namedAfter } from './namedAfter.ts';
 export { type MovedSite, type PlanChanges, planChanges, type TimedPlan } from './planChanges.ts';
 export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
 export type {
@@ -54,4 +55,5 @@ export { type Replanned, replan } from './replan.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';
 export { type TightTrip, tightTrips } from './tightTrips.ts';
+export { type ChangedTrip, tripChanges } from './tripChanges.ts';
 export { type RolloutChange, type RolloutVariant, rolloutVariants } from './variants.ts';

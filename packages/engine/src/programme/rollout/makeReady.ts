@@ -158,7 +158,8 @@ function learnedShares({ crews, jobs, learning_fraction }: RolloutProblem): Floa
 }
 
 /** Crews that share stock, a haul's carrier or a pool stand in one group. */
-function coupledGroups({ crews, stores, goods, pools }: RolloutProblem): Int32Array {
+function coupledGroups(problem: RolloutProblem): Int32Array {
+  const { crews, stores, goods, pools } = problem;
   const groupOf = Int32Array.from(crews, (_, at) => at);
   const join = (first: Map<number, number>, key: number, crew: number) => {
     const other = first.get(key);
@@ -172,13 +173,14 @@ function coupledGroups({ crews, stores, goods, pools }: RolloutProblem): Int32Ar
   const byPool = new Map<number, number>();
   for (const [at, crew] of crews.entries()) {
     for (const pool of crew.pools) {
-      if (isWanted(pools[pool]!, pool, crews)) join(byPool, pool, at);
+      if (isWanted(pools[pool]!, pool, problem)) join(byPool, pool, at);
     }
     let store = crew.store;
     for (let deep = 0; deep <= stores.length; deep++) {
       const behind = stores[store]!.filledBy;
       if (goods.length > 0 || behind !== null) join(byStore, store, at);
       if (behind === null) break;
+      if (behind.pool !== null && isWanted(pools[behind.pool]!, behind.pool, problem)) join(byPool, behind.pool, at);
       if (deep === stores.length) throw new RangeError('retiming: stores that fill each other in a ring');
       store = behind.store;
     }
@@ -192,7 +194,7 @@ function holdsOf({ carriers_count, away = [] }: Pool): PoolHolds {
     Array<typeof one>(Math.max(0, Math.min(one.carriers_count, carriers_count))).fill(one),
   );
   const [from, to] = [each.map((one) => one.from), each.map((one) => one.to)];
-  return { from, to, away_count: each.length, count: each.length };
+  return { from, to, away_count: each.length, count: each.length, kept_count: each.length };
 }
 
 function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
@@ -205,6 +207,7 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
     broken: { kind: [], crew: [], trip: [], what: [], by: [], count: 0 },
     hauls: {
       ...{ store: new Int32Array(hauls), leaves: numbers(hauls), arrives: numbers(hauls) },
+      ...{ cost: numbers(hauls), fuel_L: numbers(hauls) },
       ...{ trips_count: new Int32Array(hauls), forCrew: new Int32Array(hauls), forTrip: new Int32Array(hauls) },
       ...{ count: 0, tried: 0 },
     },
@@ -216,6 +219,7 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
     need: numbers(goods.length),
     ...{ aboard_kg: numbers(jobs.length), aboard_L: numbers(jobs.length), aboard_m: numbers(jobs.length) },
     leg: { start: 0, legs: null, at: 0, isBeyond: false },
+    run: { leaves: 0, arrives: 0, back: 0, cost: 0, fuel_L: 0 },
     unknown: [],
   };
 }

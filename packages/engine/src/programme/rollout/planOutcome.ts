@@ -29,22 +29,13 @@ export function outcomeOf(problem: RolloutProblem, { trips, hauls, broken: found
     if (isIn[job] === 0) broken.push({ kind: 'leftOut', job });
   }
   const crewCost = trips.map((own) => own.reduce((sum, { cost }) => sum + cost, 0));
-  for (const haul of hauls) crewCost[haul.forCrew]! += haulCost(problem, haul.store, haul.trips_count);
-  const hauled_L = hauls.reduce(
-    (sum, { store, trips_count }) => sum + trips_count * problem.stores[store]!.filledBy!.fuel_L_per_trip,
-    0,
-  );
+  for (const { forCrew, cost } of hauls) crewCost[forCrew]! += cost;
+  const hauled_L = hauls.reduce((sum, { fuel_L }) => sum + fuel_L, 0);
   return {
     ...{ trips, hauls, waiting, waiting_personDays, finish, broken },
     cost: crewCost.reduce((sum, cost) => sum + cost, 0),
     fuel_L: hauled_L + burnt_L,
   };
-}
-
-/** What so many trips that fill a forward store cost. */
-export function haulCost({ stores, fuelPrice_per_L }: RolloutProblem, store: number, trips_count: number): number {
-  const { cost_per_trip, fuel_L_per_trip } = stores[store]!.filledBy!;
-  return trips_count * (cost_per_trip + fuel_L_per_trip * fuelPrice_per_L);
 }
 
 /** The trips of a crew as they were timed last. */
@@ -82,6 +73,8 @@ export function timedHauls({ hauls }: Retiming): readonly TimedHaul[] {
     leaves: hauls.leaves[at]!,
     arrives: hauls.arrives[at]!,
     trips_count: hauls.trips_count[at]!,
+    cost: hauls.cost[at]!,
+    fuel_L: hauls.fuel_L[at]!,
     forCrew: hauls.forCrew[at]!,
     forTrip: hauls.forTrip[at]!,
   }));

@@ -126,7 +126,7 @@ export function stateFor(timing: Retiming, draws: Draws, numbers = crewNumbers(t
   const blink_fraction = problem.jobs.length <= fewJobs_count ? fewBlinks_fraction : crewRules.blink_fraction;
   if (!isShared(timing)) return new CrewsByWaiting(numbers, blink_fraction, draws);
   const hasHauls = problem.stores.some(({ filledBy }) => filledBy !== null);
-  const sharesCarriers = problem.pools.some((pool, at) => isWanted(pool, at, problem.crews));
+  const sharesCarriers = problem.pools.some((pool, at) => isWanted(pool, at, problem));
   if (hasHauls || sharesCarriers) return new CrewsSharing(numbers, blink_fraction, draws, timing);
   return new CrewsOnStock(numbers, blink_fraction, draws, timing);
 }

@@ -110,16 +110,21 @@ export interface Arrival {
 /** Trips from a store to a forward store. */
 export interface Haul {
   readonly store: number;
+  /** The pool whose carrier goes, held from the day it leaves to the day it is back; null: one that nobody else wants. */
+  readonly pool: number | null;
   /** Days there and back by period; Infinity: cannot be gone. */
   readonly there_days: readonly number[];
   readonly back_days: readonly number[];
   readonly limit_kg: number;
   readonly limit_L: number;
-  readonly cost_per_trip: number;
-  readonly fuel_L_per_trip: number;
+  /** By the period in which it sets out there or back: money without fuel, and fuel; 0 where it cannot be gone. */
+  readonly there_cost: readonly number[];
+  readonly back_cost: readonly number[];
+  readonly there_fuel_L: readonly number[];
+  readonly back_fuel_L: readonly number[];
 }
 
-/** Carriers that several crews share, or that are away for some days: a trip takes one from its first day to its last. */
+/** Carriers that several crews or stores share, or that are away for some days: a trip takes one from its first day to its last. */
 export interface Pool {
   readonly carrierId: string;
   readonly carriers_count: number;
@@ -212,6 +217,9 @@ export interface TimedHaul {
   readonly leaves: number;
   readonly arrives: number;
   readonly trips_count: number;
+  /** Of all of them, there and back, fuel among it. */
+  readonly cost: number;
+  readonly fuel_L: number;
   readonly forCrew: number;
   readonly forTrip: number;
 }

@@ -1,11 +1,13 @@
 import { evaluatePlan } from './evaluatePlan.ts';
 import { type PlanChanges, planChanges } from './planChanges.ts';
 import { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
-import type { RolloutPlan, RolloutProblem } from './problem.ts';
+import type { Outcome, RolloutPlan, RolloutProblem } from './problem.ts';
 
 /** A plan made anew, and what is otherwise in it than if nothing had been done. */
 export interface Replanned extends FoundPlan {
   readonly changes: PlanChanges;
+  /** What comes of the plan in force where nothing is changed. */
+  readonly unchanged: Outcome;
 }
 
 /**
@@ -14,17 +16,13 @@ export interface Replanned extends FoundPlan {
  *
  * @param problem - the rollout as it is now, what happened written into it [day, kg, L, person]
  * @param inForce - the plan there is; locked trips stay
- * @param asked - what may be spent, and the seed
- * @returns the new plan, its outcome, and what changes against the plan in force under the same circumstances [day]
- * @law never more waiting than the plan in force has now, lateness priced
+ * @param asked - what may be spent, the seed, and how much more waiting is had for a cheaper plan
+ * @returns the new plan, its outcome, what comes of the plan in force if nothing is done, and what changes against the plan in force under the same circumstances [day]
+ * @law never more waiting than the plan in force has now, lateness priced, but for the share that is had for a cheaper plan
  * @definition docs/methods/rollout.md
  */
-export function replan(
-  problem: RolloutProblem,
-  inForce: RolloutPlan,
-  asked: Pick<PlanAsked, 'budget' | 'seed'>,
-): Replanned {
-  const before = { plan: inForce, outcome: evaluatePlan(problem, inForce) };
+export function replan(problem: RolloutProblem, inForce: RolloutPlan, asked: Omit<PlanAsked, 'start'>): Replanned {
+  const unchanged = evaluatePlan(problem, inForce);
   const found = planRollout(problem, { ...asked, start: inForce });
-  return { ...found, changes: planChanges(before, found) };
+  return { ...found, unchanged, changes: planChanges({ plan: inForce, outcome: unchanged }, found) };
 }

@@ -71,6 +71,8 @@ export interface HaulTimes {
   readonly leaves: Float64Array;
   readonly arrives: Float64Array;
   readonly trips_count: Int32Array;
+  readonly cost: Float64Array;
+  readonly fuel_L: Float64Array;
   readonly forCrew: Int32Array;
   readonly forTrip: Int32Array;
   count: number;
@@ -88,12 +90,14 @@ export interface BrokenFound {
   count: number;
 }
 
-/** What holds a carrier of a pool: from and to, days both included. First those that are away, then trips. */
+/** What holds a carrier of a pool: from and to, days both included. First those that are away, then trips and hauls. */
 export interface PoolHolds {
   readonly away_count: number;
   from: number[];
   to: number[];
+  /** With those of the trip that asks. */
   count: number;
+  kept_count: number;
 }
 
 /**
@@ -161,8 +165,19 @@ export interface Retiming {
   readonly aboard_L: Float64Array;
   readonly aboard_m: Float64Array;
   readonly leg: LegFound;
+  /** The haul gone last. */
+  readonly run: HaulGone;
   /** Legs that were asked for and are not known, since clearShared: travel, from and to one after another. */
   readonly unknown: number[];
+}
+
+/** One haul there and back. */
+export interface HaulGone {
+  leaves: number;
+  arrives: number;
+  back: number;
+  cost: number;
+  fuel_L: number;
 }
 
 /** What is known of the leg gone last. */

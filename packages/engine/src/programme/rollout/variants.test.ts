@@ -11,7 +11,7 @@ const rollout = tinyRollout(3, {
       arrivals: [],
       filledBy: {
         ...{ store: 0, there_days: [1], back_days: [1], limit_kg: 100, limit_L: 100 },
-        ...{ cost_per_trip: 1, fuel_L_per_trip: 1 },
+        ...{ there_cost: [1], back_cost: [1], there_fuel_L: [1], back_fuel_L: [1], pool: null },
       },
     },
   ],

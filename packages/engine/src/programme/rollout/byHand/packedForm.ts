@@ -33,7 +33,7 @@ export interface PackedStore extends Pick<Store, 'node' | 'arrivals'> {
 }
 
 /** As `Haul`; null: without end. */
-export interface PackedHaul extends Pick<Haul, 'store' | 'cost_per_trip' | 'fuel_L_per_trip'> {
+export interface PackedHaul extends Omit<Haul, 'there_days' | 'back_days' | 'limit_kg' | 'limit_L'> {
   readonly there_days: readonly (number | null)[];
   readonly back_days: readonly (number | null)[];
   readonly limit_kg: number | null;

@@ -1,0 +1,99 @@
+import { type ChangedTrip, isoDay, planChanges, tripChanges } from '@eavewell/engine';
+import type { RolloutReport } from '@eavewell/tables';
+import { movedOf } from './rolloutChanges.ts';
+import { comparedSites, slack_amount } from './rolloutComparison.ts';
+import { dayAt, type ReplannedGiven, type Told } from './rolloutTold.ts';
+
+type Report = NonNullable<RolloutReport['replanned']>;
+
+/** What has happened of the plan there was, and what is otherwise in the new one than if nothing were done. */
+export function replannedReport({ facts: plan, kept, unchanged }: ReplannedGiven, told: Told): Report {
+  const { facts, problem, nameOf } = told;
+  const past = [...kept.past.flat(), ...kept.otherPast];
+  const before = { plan: kept.plan, outcome: unchanged };
+  const { waiting_personDays, finish_days, cost } = planChanges(before, told);
+  const sums = { waiting_personDays, finish_days, cost, fuel_L: told.outcome.fuel_L - unchanged.fuel_L };
+  const sites = comparedSites({ problem, facts, a: before, b: told });
+  const tripIds = told.plan.trips.map((own, crew) => own.map((_, at) => told.tripIdOf(crew, at)));
+  const trips = tripChanges({ ...before, tripIds: kept.tripIds }, { ...told, tripIds });
+  return {
+    ...{ planId: plan.planId, name: plan.name },
+    done_count: past.filter(({ state }) => state === 'done').length,
+    underWay: past
+      .filter(({ state }) => state === 'underWay')
+      .map(({ tripId, crewId, back }) => ({ tripId, crewId, back: isoDay(back) })),
+    toGo_count: kept.tripIds.flat().length,
+    locked_count: kept.plan.trips.flat().filter(({ isLocked }) => isLocked).length,
+    overdue: [...kept.overdue],
+    dropped: kept.dropped.map(({ tripId, siteId, reason }) => ({
+      ...{ tripId, siteId, name: nameOf.get(siteId) ?? siteId, reason },
+      said: told.language.say(`rolloutReport.leftOut.${reason ?? 'notAsked'}`, { over: '' }),
+    })),
+    notPlaced: kept.notPlaced.map((siteId) => ({ siteId, name: nameOf.get(siteId) ?? siteId })),
+    ...movedOf({ facts, problem, outcome: unchanged, planId: plan.planId }),
+    said: changesSaid(sums, sites, trips.length, told),
+    ...sums,
+    sites: sites.map(({ crewA, crewB, servedA, servedB, ...site }) => ({
+      ...{ ...site, crewBefore: crewA, crewAfter: crewB, servedBefore: servedA, servedAfter: servedB },
+    })),
+    trips: trips.map((trip) => tripReport(trip, told)),
+  };
+}
+
+/** What changes, in sentences. */
+function changesSaid(
+  { waiting_personDays, finish_days, cost }: Pick<Report, 'waiting_personDays' | 'finish_days' | 'cost'>,
+  sites: ReturnType<typeof comparedSites>,
+  trips_count: number,
+  { facts, language: { say, numbers } }: Told,
+): string[] {
+  const { currency } = facts.settings;
+  const isMore = (value: number) => (value > 0 ? 'yes' : 'no');
+  const said: string[] = [];
+  if (Math.abs(waiting_personDays) >= 0.5)
+    said.push(
+      say('rolloutReport.replanned.waiting', {
+        days: Math.round(Math.abs(waiting_personDays)),
+        isMore: isMore(waiting_personDays),
+      }),
+    );
+  if (Math.abs(finish_days) >= 0.5)
+    said.push(
+      say('rolloutReport.replanned.finish', { days: Math.abs(Math.round(finish_days)), isMore: isMore(finish_days) }),
+    );
+  const amount = Math.abs(cost);
+  if (amount > slack_amount)
+    said.push(
+      say('rolloutReport.replanned.cost', {
+        cost: currency === null ? numbers.fixed(amount, 0) : numbers.money(amount, currency),
+        isMore: isMore(cost),
+      }),
+    );
+  const later = sites.filter(({ later_days }) => (later_days ?? 0) > 0).length;
+  const sooner = sites.filter(({ later_days }) => (later_days ?? 0) < 0).length;
+  if (sites.length > 0) said.push(say('rolloutReport.replanned.sites', { sites: sites.length, later, sooner }));
+  return said.length + trips_count > 0 ? said : [say('rolloutReport.replanned.same')];
+}
+
+function tripReport(trip: ChangedTrip, told: Told): Report['trips'][number] {
+  const { problem, facts, language } = told;
+  const { tripId, crewBefore, crewAfter, leavesBefore, leavesAfter, hasOtherStops } = trip;
+  const kind = crewBefore === null ? 'new' : crewAfter === null ? 'gone' : 'moved';
+  const crewId = (crew: number | null) => (crew === null ? null : problem.crews[crew]!.crewId);
+  const day = (at: number | null) => (at === null || at >= problem.horizon_days ? null : dayAt(told, at));
+  const id = crewId(crewAfter) ?? crewId(crewBefore);
+  const [was, is] = [day(leavesBefore), day(leavesAfter)];
+  const said = (at: string | null) =>
+    at === null ? language.say('rolloutReport.replanned.notWithin') : language.numbers.date(at);
+  return {
+    ...{ tripId, kind, crewBefore: crewId(crewBefore), crewAfter: crewId(crewAfter) },
+    ...{ leavesBefore: was, leavesAfter: is, hasOtherStops },
+    said: language.say(`rolloutReport.replanned.trip.${kind}`, {
+      ...{ trip: tripId, crew: facts.rollout.crews.find((one) => one.crewId === id)?.name ?? id ?? '' },
+      ...{ was: said(was), leaves: said(is) },
+      isOtherCrew: crewBefore === crewAfter ? 'no' : 'yes',
+      isOtherDay: was === is ? 'no' : 'yes',
+      isOtherStops: hasOtherStops ? 'yes' : 'no',
+    }),
+  };
+}
