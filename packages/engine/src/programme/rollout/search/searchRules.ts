@@ -140,8 +140,8 @@ export const longTripRules: SearchRules = {
   removed_count: 10,
   stringsPerTrip_count: 4,
   moves_count: 150,
-  mostStarts_count: 5,
-  triesAJobAndStart_count: 200,
+  mostStarts_count: 8,
+  triesAJobAndStart_count: 150,
   firstTemperature_ratio: 0.15,
   lastTemperature_ratio: 0.015,
 };
