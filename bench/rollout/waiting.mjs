@@ -1,7 +1,7 @@
 import { basename, join } from 'node:path';
 import { distanceNumbers } from '../../packages/engine/dist/programme/rollout/search/distanceNumbers.js';
 import { LongTrips } from '../../packages/engine/dist/programme/rollout/search/longTrips.js';
-import { longTripRules } from '../../packages/engine/dist/programme/rollout/search/searchRules.js';
+import { longTripRules, oneTripRules } from '../../packages/engine/dist/programme/rollout/search/searchRules.js';
 import { costsOf, instancesIn, readSections } from './read.mjs';
 
 /**
@@ -36,7 +36,7 @@ export function waitingKinds(folder) {
       state: stateOf,
     },
     {
-      ...{ kind: 'cumulative', rules: longTripRules, recount: recountedWaiting },
+      ...{ kind: 'cumulative', rules: oneTripRules, recount: recountedWaiting },
       files: cumulative?.filter((path) => nameOf(path) in cumulativeKnown) ?? null,
       read: readCumulative,
       known: (path) => cumulativeKnown[nameOf(path)][1],

@@ -140,8 +140,23 @@ export const longTripRules: SearchRules = {
   removed_count: 10,
   stringsPerTrip_count: 4,
   moves_count: 150,
+  mostStarts_count: 8,
+  triesAJobAndStart_count: 150,
   firstTemperature_ratio: 0.15,
   lastTemperature_ratio: 0.015,
+};
+
+/**
+ * Several crews of one trip each, waiting counted: jobs change crews by strings, and several beginnings spare a run that is caught early.
+ *
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); beginnings and temperatures are ours
+ */
+export const oneTripRules: SearchRules = {
+  ...longTripRules,
+  stringsPerTrip_count: 1,
+  moves_count: 0,
+  firstTemperature_ratio: 1,
+  lastTemperature_ratio: 0.01,
 };
 
 /**
