@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Workspace packages are tested from their sources: the export condition `eavewell-source` of their package.json comes first. */
 const conditions = ['eavewell-source', 'module', 'node', 'development|production'];
@@ -8,6 +9,9 @@ const suites = ['published', 'laws', 'twins', 'faults', 'files', 'rules'];
 
 /** Those that look at the built program in a real browser. */
 const inBrowser = ['journeys', 'scale'];
+
+/** They come after all others, and three files run at a time on two cores: a test that drives a browser waits for it a third of its time. */
+const browserWork = { lastOf: 1, workers: 3 };
 
 const project = (name: string, include: readonly string[], testTimeout: number) => ({
   extends: true as const,
@@ -20,6 +24,19 @@ const project = (name: string, include: readonly string[], testTimeout: number) 
  */
 const together = <T extends { readonly test: object }>(one: T) => ({ ...one, test: { ...one.test, isolate: false } });
 
+/** The journeys over every page: begun last, one of them would run alone at the end. */
+const longest = ['looks', 'languages', 'water', 'safety'];
+
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const rank = ({ moduleId }: TestSpecification) => {
+      const at = longest.findIndex((name) => moduleId.endsWith(`/journeys/${name}.test.ts`));
+      return at < 0 ? longest.length : at;
+    };
+    return (await super.sort(files)).sort((a, b) => rank(a) - rank(b));
+  }
+}
+
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
@@ -28,13 +45,19 @@ export default defineConfig({
     maxWorkers: 2,
     // A suite may be empty while it is being written; checks/rules fails when one of them is.
     passWithNoTests: true,
+    sequence: { sequencer: LongestFirst },
     projects: [
       together(project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 60_000)),
       ...suites.map((name) => together(project(name, [`checks/${name}/**/*.test.ts`], 120_000))),
       ...inBrowser.map((name) => {
         // A machine that does other work beside makes a browser slow, and some journeys see every page many times.
         const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 300_000);
-        return { extends: all, test: { ...test, globalSetup: ['checks/journeys/setUp.ts'] } };
+        const { lastOf, workers } = browserWork;
+        const sequence = { groupOrder: lastOf + inBrowser.indexOf(name) };
+        return {
+          extends: all,
+          test: { ...test, sequence, maxWorkers: workers, globalSetup: ['checks/journeys/setUp.ts'] },
+        };
       }),
     ],
   },

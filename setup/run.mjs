@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -51,4 +51,29 @@ export function runNode(file, args = [], stdio = 'inherit', more = {}) {
  */
 export function runTool(name, args = [], stdio = 'inherit', more = {}) {
   return runNode(tools[name], args, stdio, more);
+}
+
+/**
+ * Runs one of the tools above beside others: what it says is told when it has ended.
+ *
+ * @param {keyof typeof tools} name
+ * @param {readonly string[]} args
+ * @returns {Promise<number>} its exit code; 70 where it was stopped by a signal or could not start
+ */
+export function runToolBeside(name, args = []) {
+  return new Promise((tell) => {
+    const tool = spawn(process.execPath, [join(root, tools[name]), ...args], {
+      cwd: root,
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    /** @type {Buffer[]} */
+    const said = [];
+    tool.stdout.on('data', (part) => said.push(part));
+    tool.stderr.on('data', (part) => said.push(part));
+    tool.on('error', (error) => said.push(Buffer.from(`${error.message}\n`)));
+    tool.on('close', (code) => {
+      process.stdout.write(Buffer.concat(said));
+      tell(code ?? 70);
+    });
+  });
 }
