@@ -70,6 +70,7 @@ export function addRollout(root: Command, context: Context, ended: (code: ExitCo
     .option('--seed <n>', rollout.seedHelp)
     .option('--from <date>', rollout.fromHelp)
     .option('--futures <n>', rollout.futuresHelp)
+    .option('--strong-bound <seconds>', rollout.strongBoundHelp)
     .option('--compare', rollout.compareHelp)
     .option('--out <dir>', rollout.outHelp)
     .option('--pdf [language]', rollout.pdfHelp)

@@ -50,6 +50,7 @@ import type { Context } from './context.ts';
 import type { FolderFound, FromData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
+import { boundsAndStrong } from './rolloutBound.ts';
 
 const { rollout: words } = spoken.commandLine;
 
@@ -59,6 +60,7 @@ export interface RolloutOptions extends FromData {
   readonly seed?: string;
   readonly from?: string;
   readonly futures?: string;
+  readonly strongBound?: string;
   readonly compare?: boolean;
   readonly out?: string;
   readonly overwrite?: boolean;
@@ -74,6 +76,8 @@ interface Asked {
   readonly seed: number;
   readonly firstDay: DayIndex | null;
   readonly futures_count: number;
+  /** Null: no strong bound. */
+  readonly strong_seconds: number | null;
   readonly isCompared: boolean;
   readonly today: DayIndex;
 }
@@ -151,6 +155,7 @@ function whatIsAsked(options: RolloutOptions): Asked {
     ...{ tries, firstDay },
     seed: wholeNumber(options.seed, '--seed', 0, 4_294_967_295) ?? usual.seed,
     futures_count: wholeNumber(options.futures, '--futures', 0, 100_000) ?? usual.futures_count,
+    strong_seconds: wholeNumber(options.strongBound, '--strong-bound', 1, 86_400),
     isCompared: options.compare === true,
     today: dayOnClock(new Date()),
   };
@@ -189,8 +194,9 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
   });
   const linesOf = new Map(sites.map(({ site, lines }) => [site.siteId, lines]));
   return {
-    ...{ eavewell: context.version, today, seed, facts, bounds, tries_count: found.tries_count },
+    ...{ eavewell: context.version, today, seed, facts, tries_count: found.tries_count },
     ...{ problem: ready.problem, plan: found.plan, outcome: found.outcome, leftOut: ready.leftOut },
+    bounds: boundsAndStrong(bounds, ready.problem, found.outcome, asked.strong_seconds, context),
     futures: futuresOf(ready, found.plan, areasWeather(ready, facts.sites, programme), asked, context),
     legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
     aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),
