@@ -173,6 +173,7 @@ const typesOfTheRollout = new Set([
   ],
   ...['LegPairs', 'TravelPair', 'TripPlace', 'NewBreak', 'BreaksBefore', 'Retimed', 'PackedStore', 'PackedHaul'],
   ...['PackedRollout', 'PackedCrew', 'PackedJobs', 'PackedTravel', 'PackedTable', 'PackedLimit', 'TightTrip'],
+  ...['CrewKind', 'LegSteps', 'TripPricesBound'],
 ]);
 
 /**

@@ -89,6 +89,18 @@ describe('rollout of a programme', () => {
     expect(again.out).toBe(said.out);
   });
 
+  it('reckons the strong bound on request alone, and tells it beside the others', async () => {
+    const asked = await eavewell('rollout', folder, '--json', ...quick, '--strong-bound', '20');
+    const { weighted, bound } = (JSON.parse(asked.out) as RolloutReport).waiting;
+    const strong = bound!.all.filter(({ name }) => name === 'tripPrices');
+    expect(strong).toHaveLength(1);
+    expect(strong[0]!.weighted).toBeLessThanOrEqual(weighted + 1e-6);
+    expect(bound!.weighted).toBe(Math.max(...bound!.all.map((one) => one.weighted)));
+    expect(report.waiting.bound!.all.map(({ name }) => name)).not.toContain('tripPrices');
+    const wrong = await eavewell('rollout', folder, ...quick, '--strong-bound', 'long');
+    expect([wrong.code, wrong.err]).toEqual([2, expect.stringContaining('--strong-bound')]);
+  });
+
   it('waits for goods that are not there: one tap until nine come in February', () => {
     const early = stopsOf(report).filter(({ starts }) => starts < '2027-02-10');
     expect(early).toHaveLength(1);

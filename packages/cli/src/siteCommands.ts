@@ -73,6 +73,7 @@ export function addRollout(root: Command, context: Context, ended: (code: ExitCo
     .option('--plan <id>', rollout.planHelp)
     .option('--anew', rollout.anewHelp)
     .option('--futures <n>', rollout.futuresHelp)
+    .option('--strong-bound <seconds>', rollout.strongBoundHelp)
     .option('--compare', rollout.compareHelp)
     .option('--out <dir>', rollout.outHelp)
     .option('--pdf [language]', rollout.pdfHelp)

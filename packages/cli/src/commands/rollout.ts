@@ -52,6 +52,7 @@ import type { Context } from './context.ts';
 import type { FolderFound, FromData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
+import { boundsAndStrong } from './rolloutBound.ts';
 import { keptOf, planFollowed, searchedFrom } from './rolloutFrom.ts';
 
 const { rollout: words } = spoken.commandLine;
@@ -65,6 +66,7 @@ export interface RolloutOptions extends FromData {
   readonly plan?: string;
   readonly anew?: boolean;
   readonly futures?: string;
+  readonly strongBound?: string;
   readonly compare?: boolean;
   readonly out?: string;
   readonly overwrite?: boolean;
@@ -80,6 +82,8 @@ interface Asked {
   readonly seed: number;
   readonly firstDay: DayIndex | null;
   readonly futures_count: number;
+  /** Null: no strong bound. */
+  readonly strong_seconds: number | null;
   readonly isCompared: boolean;
   readonly today: DayIndex;
   readonly planId: string | null;
@@ -158,6 +162,7 @@ function whatIsAsked(options: RolloutOptions): Asked {
     ...{ tries, firstDay: dayOf(options.from), planId: options.plan ?? null, isAnew: options.anew === true },
     seed: wholeNumber(options.seed, '--seed', 0, 4_294_967_295) ?? usual.seed,
     futures_count: wholeNumber(options.futures, '--futures', 0, 100_000) ?? usual.futures_count,
+    strong_seconds: wholeNumber(options.strongBound, '--strong-bound', 1, 86_400),
     isCompared: options.compare === true,
     today: dayOf(options.today) ?? dayOnClock(new Date()),
   };
@@ -204,7 +209,8 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
   const linesOf = new Map(sites.map(({ site, lines }) => [site.siteId, lines]));
   return {
     ...found,
-    ...{ eavewell: context.version, today, seed, facts, bounds, problem: ready.problem, leftOut: ready.leftOut },
+    ...{ eavewell: context.version, today, seed, facts, problem: ready.problem, leftOut: ready.leftOut },
+    bounds: boundsAndStrong(bounds, ready.problem, found.outcome, asked.strong_seconds, context),
     futures: futuresOf(ready, found.plan, areasWeather(ready, facts.sites, programme), asked, context),
     legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
     aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),

@@ -16,6 +16,7 @@ const rolloutHelpIn = ({ say }: Speech) => ({
     say('commandLine.rollout.unknownPlan', { id, hasNear: yes(near.length > 0), near: near.join(', ') }),
   futuresHelp: say('commandLine.rollout.futuresHelp'),
   compareHelp: say('commandLine.rollout.compareHelp'),
+  strongBoundHelp: say('commandLine.rollout.strongBoundHelp'),
   outHelp: say('commandLine.rollout.outHelp'),
   overwriteHelp: say('commandLine.rollout.overwriteHelp'),
   pdfHelp: say('commandLine.rollout.pdfHelp'),
@@ -37,6 +38,11 @@ const rolloutProgressIn = ({ say, numbers }: Speech) => ({
   searching: (left: number, waiting: number, gap: number | null) =>
     say('commandLine.rollout.searching', {
       ...{ done: numbers.percent(1 - left), waiting, hasGap: yes(gap !== null) },
+      gap: gap === null ? '' : numbers.percent(Math.ceil(gap * 1000) / 1000),
+    }),
+  bounding: (left: number, gap: number | null) =>
+    say('commandLine.rollout.bounding', {
+      ...{ done: numbers.percent(1 - left), hasGap: yes(gap !== null) },
       gap: gap === null ? '' : numbers.percent(Math.ceil(gap * 1000) / 1000),
     }),
   drawing: (done: number, all: number) => say('commandLine.rollout.drawing', { done, all }),

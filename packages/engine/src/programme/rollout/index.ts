@@ -2,9 +2,14 @@ export {
   type BoundName,
   type BoundsAsked,
   boundNames,
+  type TripPricesAsked,
+  type TripPricesBound,
+  type TripPricesBudget,
+  tripPricesBound,
   type WaitingBound,
   type WaitingBounds,
   waitingBounds,
+  withBound,
 } from './bounds/index.ts';
 export * from './byHand/index.ts';
 export { leastThere } from './carriersAway.ts';

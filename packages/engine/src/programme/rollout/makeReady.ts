@@ -13,6 +13,7 @@ import { type WorkDays, workDays } from './workDays.ts';
  * @returns the problem with what timing looks up and the room it works in [day, h]
  * @definition docs/methods/rollout.md
  */
+// long: every figure is written out one by one, so that all that is timed from is of one make (docs/decisions/0374)
 export function retiming(problem: RolloutProblem): Retiming {
   const { jobs, crews, horizon_days, stores, goods, periods } = problem;
   const places = problem.placeIds.length;
@@ -21,23 +22,62 @@ export function retiming(problem: RolloutProblem): Retiming {
   const groupOf = coupledGroups(problem);
   const count = new Int32Array(crews.length);
   for (const group of groupOf) count[group]!++;
+  const ofJobs = readyJobs(jobs);
+  const room = roomFor(problem);
   return {
-    ...{ problem, horizon_days, places, nodes: places + jobs.length, goods: goods.length },
+    problem,
+    horizon_days,
+    places,
+    nodes: places + jobs.length,
+    goods: goods.length,
     crews: crews.map((crew) => readyCrew(problem, crew, travels[crew.travel]!, calendars)),
     periodFrom: Int32Array.from(periods, ({ from }) => from),
     periodOf: periodOfDays(problem),
-    ...readyJobs(jobs),
+    windowAt: ofJobs.windowAt,
+    windowFrom: ofJobs.windowFrom,
+    windowTo: ofJobs.windowTo,
+    weight: ofJobs.weight,
+    people: ofJobs.people,
+    kg: ofJobs.kg,
+    litres: ofJobs.litres,
+    longest_m: ofJobs.longest_m,
     needs: Float64Array.from(jobs.flatMap((job) => goods.map((_, at) => job.needs[at] ?? 0))),
+    skills: ofJobs.skills,
+    area: ofJobs.area,
+    finishBy: ofJobs.finishBy,
     wait_days: waitsOf(jobs),
     dayOfYear: leapDays(problem),
     learned: learnedShares(problem),
-    ...{ groupOf, isCoupled: count.some((one) => one > 1) },
+    groupOf,
+    isCoupled: count.some((one) => one > 1),
     days: Float64Array.from(jobs, (job) => job.install_days.likely),
     pace: Float64Array.from(crews, (crew) => crew.pace_factor),
     closed: problem.areaIds.map(() => null),
     leg_factor: 1,
     stock: stores.flatMap((store) => goods.map((_, at) => stockState(store, at))),
-    ...roomFor(problem),
+    arrives: room.arrives,
+    starts: room.starts,
+    ends: room.ends,
+    handOver: room.handOver,
+    service: room.service,
+    tripTimes: room.tripTimes,
+    broken: room.broken,
+    hauls: room.hauls,
+    crewWaiting: room.crewWaiting,
+    crewCost: room.crewCost,
+    haulFree: room.haulFree,
+    haulTried: room.haulTried,
+    holds: room.holds,
+    nextReady: room.nextReady,
+    nextTrip: room.nextTrip,
+    doneJobs: room.doneJobs,
+    doneAfter: room.doneAfter,
+    need: room.need,
+    aboard_kg: room.aboard_kg,
+    aboard_L: room.aboard_L,
+    aboard_m: room.aboard_m,
+    leg: room.leg,
+    unknown: room.unknown,
   };
 }
 
@@ -53,7 +93,11 @@ function readyCrew(
   calendars.set(key, calendar);
   const store = stores[crew.store]!;
   return {
-    ...{ crew: alike(crew), calendar, ...travel, storeNode: store.node },
+    crew: alike(crew),
+    calendar,
+    legs: travel.legs,
+    pairs: travel.pairs,
+    storeNode: store.node,
     river_h: Math.min(crew.work_h_per_day, riverEnds_h),
     isStocked: goods.length > 0 || store.filledBy !== null,
   };
@@ -64,8 +108,24 @@ function alike(crew: Crew): Crew {
   const { crewId, base, store, travel, skills, works, work_h_per_day, mostDaysAway, maySleepAtSites, freeFrom } = crew;
   const { pace_factor, turnaround_days, cost_per_day, limit_kg, limit_L, longest_m, pools, done_count } = crew;
   return {
-    ...{ crewId, base, store, travel, skills, works, work_h_per_day, mostDaysAway, maySleepAtSites, freeFrom },
-    ...{ pace_factor, turnaround_days, cost_per_day, limit_kg, limit_L, longest_m, pools, done_count },
+    crewId,
+    base,
+    store,
+    travel,
+    skills,
+    works,
+    work_h_per_day,
+    mostDaysAway,
+    maySleepAtSites,
+    freeFrom,
+    pace_factor,
+    turnaround_days,
+    cost_per_day,
+    limit_kg,
+    limit_L,
+    longest_m,
+    pools,
+    done_count,
   };
 }
 
@@ -92,7 +152,13 @@ function readyLegs(table: LegTable, isOfPairs: boolean): ReadyLegs {
     areaOf,
   } = isOfPairs ? withNoLeg(table) : table;
   return {
-    ...{ before_h, river_h, after_h, cost, fuel_L, limitOf, areaOf },
+    before_h,
+    river_h,
+    after_h,
+    cost,
+    fuel_L,
+    limitOf,
+    areaOf,
     limit_kg: Float64Array.from(limits, ({ kg }) => kg),
     limit_L: Float64Array.from(limits, ({ litres }) => litres),
     longest_m: Float64Array.from(limits, ({ longest_m }) => longest_m),
@@ -206,10 +272,16 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
     tripTimes: crews.map(() => tripTimes(16)),
     broken: { kind: [], crew: [], trip: [], what: [], by: [], count: 0 },
     hauls: {
-      ...{ store: new Int32Array(hauls), leaves: numbers(hauls), arrives: numbers(hauls) },
-      ...{ cost: numbers(hauls), fuel_L: numbers(hauls) },
-      ...{ trips_count: new Int32Array(hauls), forCrew: new Int32Array(hauls), forTrip: new Int32Array(hauls) },
-      ...{ count: 0, tried: 0 },
+      store: new Int32Array(hauls),
+      leaves: numbers(hauls),
+      arrives: numbers(hauls),
+      cost: numbers(hauls),
+      fuel_L: numbers(hauls),
+      trips_count: new Int32Array(hauls),
+      forCrew: new Int32Array(hauls),
+      forTrip: new Int32Array(hauls),
+      count: 0,
+      tried: 0,
     },
     ...{ crewWaiting: numbers(crews.length), crewCost: numbers(crews.length) },
     ...{ haulFree: numbers(stores.length), haulTried: numbers(stores.length) },

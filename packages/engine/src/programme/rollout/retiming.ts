@@ -195,12 +195,15 @@ export interface LegFound {
 export function tripTimes(trips_count: number): TripTimes {
   const numbers = () => new Float64Array(trips_count);
   return {
-    ...{ ready: numbers(), leaves: numbers(), back: numbers(), nights: numbers(), kg: numbers(), litres: numbers() },
-    ...{
-      cost: numbers(),
-      fuel_L: numbers(),
-      waitsFor: new Uint8Array(trips_count),
-      isMade: new Uint8Array(trips_count),
-    },
+    ready: numbers(),
+    leaves: numbers(),
+    back: numbers(),
+    nights: numbers(),
+    kg: numbers(),
+    litres: numbers(),
+    cost: numbers(),
+    fuel_L: numbers(),
+    waitsFor: new Uint8Array(trips_count),
+    isMade: new Uint8Array(trips_count),
   };
 }

@@ -16,14 +16,12 @@ export function stockState({ arrivals }: Store, goods: number): StockState {
   const own = arrivals.map((_, at) => at).filter((at) => arrivals[at]!.goods === goods);
   const size = own.length;
   const state: StockState = {
-    ...{
-      day: new Float64Array(size),
-      total: new Float64Array(size),
-      arrival: Int32Array.from(own),
-      asked: 0,
-      at: 0,
-      tried: 0,
-    },
+    day: new Float64Array(size),
+    total: new Float64Array(size),
+    arrival: Int32Array.from(own),
+    asked: 0,
+    at: 0,
+    tried: 0,
   };
   arriveLate(state, arrivals, null);
   return state;

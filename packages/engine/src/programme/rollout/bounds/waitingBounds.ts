@@ -9,7 +9,7 @@ import { arrivalDay, earliestService, type JobLeast, jobLeast } from './jobLengt
 import { type LeastTravel, leastTravel } from './leastTravel.ts';
 
 /** Which bound it is. */
-export const boundNames = ['alone', 'fastMachine', 'radial', 'assignment'] as const;
+export const boundNames = ['alone', 'fastMachine', 'radial', 'assignment', 'tripPrices'] as const;
 export type BoundName = (typeof boundNames)[number];
 
 /** What the waiting cannot be less than, and by which reasoning. */
@@ -80,6 +80,22 @@ export function waitingBounds(problem: RolloutProblem, asked: BoundsAsked): Wait
     return waitings.length > 0 ? [{ name, waiting: Math.max(...waitings) }] : [];
   });
   return { best: kept.reduce((a, b) => (b.waiting > a.waiting ? b : a)), all: kept, days_together };
+}
+
+/**
+ * A further bound beside those there are.
+ *
+ * @param bounds - those there are; null: none [person-day]
+ * @param more - the further one; null: none [person-day]
+ * @returns all of them, the best of them anew [person-day]
+ * @definition ours
+ */
+export function withBound(bounds: WaitingBounds | null, more: WaitingBound | null): WaitingBounds | null {
+  if (more === null) return bounds;
+  const { name, waiting } = more;
+  if (bounds === null) return { best: { name, waiting }, all: [{ name, waiting }], days_together: null };
+  const best = waiting > bounds.best.waiting ? { name, waiting } : bounds.best;
+  return { ...bounds, best, all: [...bounds.all, { name, waiting }] };
 }
 
 /** The first day of service of each job as if it were the only one [day]. */

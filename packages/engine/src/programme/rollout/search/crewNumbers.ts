@@ -156,7 +156,7 @@ function handOverValues(problem: RolloutProblem): Float64Array | null {
   return value;
 }
 
-// long: a record of a crew, a line or two each
+// long: a record of a crew, a line or two each, written out: docs/decisions/0374
 function oneCrew(
   problem: RolloutProblem,
   crew: Crew,
@@ -194,17 +194,27 @@ function oneCrew(
   const day = Math.floor(start);
   const fraction = start - day;
   return {
-    ...{ base: crew.base, store: problem.stores[crew.store]!.node, hours: crew.work_h_per_day },
+    base: crew.base,
+    store: problem.stores[crew.store]!.node,
+    hours: crew.work_h_per_day,
     riverHours: Math.min(crew.work_h_per_day, problem.riverEnds_h),
-    ...{ mostAway: crew.mostDaysAway, pace: crew.pace_factor, turnaround: crew.turnaround_days },
-    ...{ limitKg: crew.limit_kg, limitLitres: crew.limit_L, longest: crew.longest_m },
+    mostAway: crew.mostDaysAway,
+    pace: crew.pace_factor,
+    turnaround: crew.turnaround_days,
+    limitKg: crew.limit_kg,
+    limitLitres: crew.limit_L,
+    longest: crew.longest_m,
     learned:
       learning_fraction === 1
         ? null
         : Float64Array.from({ length: jobs.length + 1 }, (_, n) => (crew.done_count + n + 1) ** power),
     may: Uint8Array.from([0, ...jobs.map((job) => mayDo(crew, job))]),
     from: day < horizon ? before[day]! + (fraction > 0 && crew.works[day] === 1 ? 1 : 0) : count,
-    ...{ dayOf, before, stretch: horizon / Math.max(1, count), isEveryDay: count === horizon, legs },
+    dayOf,
+    before,
+    stretch: horizon / Math.max(1, count),
+    isEveryDay: count === horizon,
+    legs,
     hasNarrowLegs: legs.some(({ table }) =>
       table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m),
     ),
