@@ -6,7 +6,8 @@ import type { Outcome, PlannedTrip, RolloutPlan, RolloutProblem } from './proble
 import type { Retiming } from './retiming.ts';
 import { cheaperPlan, partOf, shareOf, type TriedPlan } from './search/costSecond.ts';
 import { crewNumbers } from './search/crewNumbers.ts';
-import { CrewsByWaiting } from './search/crewsByWaiting.ts';
+import { CrewsApart } from './search/crewsApart.ts';
+import type { CrewsByWaiting } from './search/crewsByWaiting.ts';
 import { CrewsOnStock } from './search/crewsOnStock.ts';
 import { CrewsSharing } from './search/crewsSharing.ts';
 import { Draws } from './search/draws.ts';
@@ -124,7 +125,7 @@ function asPlanned({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
 export function stateFor(timing: Retiming, draws: Draws, numbers = crewNumbers(timing.problem)): CrewsByWaiting {
   const { problem } = timing;
   const blink_fraction = problem.jobs.length <= fewJobs_count ? fewBlinks_fraction : crewRules.blink_fraction;
-  if (!isShared(timing)) return new CrewsByWaiting(numbers, blink_fraction, draws);
+  if (!isShared(timing)) return new CrewsApart(numbers, blink_fraction, draws);
   const hasHauls = problem.stores.some(({ filledBy }) => filledBy !== null);
   const sharesCarriers = problem.pools.some((pool, at) => isWanted(pool, at, problem));
   if (hasHauls || sharesCarriers) return new CrewsSharing(numbers, blink_fraction, draws, timing);

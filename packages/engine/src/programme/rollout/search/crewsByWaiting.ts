@@ -16,6 +16,8 @@ export class CrewsByWaiting extends TimedCrews {
   private blinkIn = -1;
   /** Days to where a stop's delay ends, left over by the stops a delay went through. */
   private passed = 0;
+  /** 1 for a crew whose days, ways and work are the same on every day, and which waits for nobody: set by who knows. */
+  protected readonly steady: Uint8Array = new Uint8Array(this.crews);
 
   /** The working day from which what a job needs is there; 0: now. */
   protected stockedFrom(_one: OneCrew, _crew: number, _job: number, _day: number): number {
@@ -83,34 +85,54 @@ export class CrewsByWaiting extends TimedCrews {
       let home = onward[row + base]!;
       const fetch = store === base ? 0 : onward[base * nodes + store]!;
       let work = numbers.days[job]! * one.pace;
+      // Where nothing depends on the day, a new trip takes as long whenever it goes.
+      const isSteady = isPlain && !isIdle && this.steady[crew] === 1;
+      const newEnd = Math.ceil(fetch + there + work - timeSlack_days) - 1;
+      const newDelay = Math.ceil(fetch + there + work + home + turnaround - timeSlack_days);
+      const newNights = Math.ceil(fetch + there + work + home - timeSlack_days) - 1;
+      const mayBeNew = trips < numbers.mostTrips && !(isSteady && newNights > mostAway);
       for (let t = zero + this.firstFree[crew]! * tripFields; t <= end; t += tripFields) {
         const start = t < end ? tripsOf[t + ofTrip.ready]! : this.readyEnd[slot]!;
-        const day = wholeDays ? dayOf[Math.min(start, lastDay)]! : start;
-        if (legs.length > 1) {
-          let now = period;
-          while (now + 1 < legs.length && periodFrom[now + 1]! <= day) now++;
-          if (now !== period) {
-            period = now;
-            ({ inward, onward } = legs[period]!);
-            there = inward[row + store]!;
-            home = onward[row + base]!;
-          }
-        }
-        if (one.learned !== null) work = numbers.days[job]! * one.pace * one.learned[tripsOf[t + ofTrip.first]!]!;
-        // A way that is closed now: a new trip waits for the next period in which it is open.
+        let day = start;
         let opens = 0;
-        if (there === Number.POSITIVE_INFINITY) {
-          const open = this.opensLater(one, crew, period, row + store);
-          if (open < 0) continue;
-          opens = this.periodAt[crew]![open]!;
-          there = legs[open]!.inward[row + store]!;
-          home = legs[open]!.onward[row + base]!;
+        if (!isSteady) {
+          if (wholeDays) day = dayOf[Math.min(start, lastDay)]!;
+          if (legs.length > 1) {
+            let now = period;
+            while (now + 1 < legs.length && periodFrom[now + 1]! <= day) now++;
+            if (now !== period) {
+              period = now;
+              ({ inward, onward } = legs[period]!);
+              there = inward[row + store]!;
+              home = onward[row + base]!;
+            }
+          }
+          if (one.learned !== null) work = numbers.days[job]! * one.pace * one.learned[tripsOf[t + ofTrip.first]!]!;
+          // A way that is closed now: a new trip waits for the next period in which it is open.
+          if (there === Number.POSITIVE_INFINITY) {
+            const open = this.opensLater(one, crew, period, row + store);
+            if (open < 0) continue;
+            opens = this.periodAt[crew]![open]!;
+            there = legs[open]!.inward[row + store]!;
+            home = legs[open]!.onward[row + base]!;
+          }
         }
         const least = fetch + there + work;
         // No later trip can be cheaper than its own first day.
         if (weight * (day + least - 1) >= best) break;
         // A new trip before this one.
-        if (trips < numbers.mostTrips && there < Number.POSITIVE_INFINITY) {
+        if (isSteady && mayBeNew) {
+          const price = weight * (start + newEnd) + newDelay * tripsOf[t + ofTrip.later]!;
+          if (price < best) {
+            if (this.blinkIn-- > 0) {
+              best = price;
+              this.pricedCrew = crew;
+              this.pricedTrip = (t - zero) / tripFields;
+              this.pricedPlace = tripsOf[t + ofTrip.first]!;
+              this.pricedIsNew = true;
+            } else this.blinkIn = this.draws.missed(this.blink);
+          }
+        } else if (mayBeNew && there < Number.POSITIVE_INFINITY) {
           let leave = Math.max(opens, start);
           const stocked = this.stockedFrom(one, crew, job, day);
           if (stocked > leave) leave = stocked;

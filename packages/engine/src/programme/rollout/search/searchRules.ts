@@ -17,7 +17,7 @@ export interface SearchRules {
   readonly seedsAround_count: number;
   /** Strings taken out of one trip in a try, at the most. */
   readonly stringsPerTrip_count: number;
-  /** Moves of stops within their trips tried after each try; 0: none. */
+  /** Moves tried after each try, of stops within their trips or of whole trips, as the state knows; 0: none. */
   readonly moves_count: number;
   /** Temperature at the start and at the end, × the state's scale of costs. */
   readonly firstTemperature_ratio: number;
@@ -125,7 +125,13 @@ export const sharingRules: SearchRules = {
  *
  * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); orders, removals and temperatures are ours
  */
-export const crewRules: SearchRules = { ...sharingRules, removed_count: 8 };
+export const crewRules: SearchRules = {
+  ...sharingRules,
+  removed_count: 8,
+  moves_count: 1,
+  firstTemperature_ratio: 0.3,
+  lastTemperature_ratio: 0.003,
+};
 
 /** Temperature × the state's scale of costs where cost is searched for from a good plan on: hardly anything is melted again. Ours. */
 export const costTemperature_ratio = 0.03;
