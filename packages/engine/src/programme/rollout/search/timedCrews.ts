@@ -7,6 +7,10 @@ import type { Draws } from './draws.ts';
 /** Delays of so many days are summed up beforehand; longer ones go on as the last day of them. */
 export const delaySteps = 12;
 
+/** A trip is held back by so many working days at the most, and timed on so many of them. Ours: docs/decisions/0372. */
+const mostHeld_days = 60;
+const mostHeldTries_count = 4;
+
 /** Times that differ by less are the same [day]. */
 export const timeSlack_days = 1e-9;
 
@@ -99,13 +103,54 @@ export abstract class TimedCrews extends CrewSlots {
       let start = time;
       if (earliest > 0) start = Math.max(start, one.before[Math.min(Math.ceil(earliest), numbers.horizon)]!);
       if (tripsOf[t + ofTrip.floor]! > start) start = tripsOf[t + ofTrip.floor]!;
-      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
-        this.ride(one, crew, slot, t, start);
+      this.timed(one, crew, slot, t, start);
+      tripsOf[t + ofTrip.asks] = tripsOf[t + ofTrip.held]!;
       tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - time;
       time = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
     }
     this.readyEnd[slot] = time;
     this.summed(slot, zero, trips);
+  }
+
+  /** Times a trip that cannot leave before `start`: held back where it would be away too long, and is not if it leaves later. */
+  protected timed(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
+    const { tripsOf } = this;
+    const isStale = tripsOf[t + ofTrip.isStale] === 1;
+    if (!isStale && tripsOf[t + ofTrip.from] === start) return;
+    if (isStale || !this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
+    tripsOf[t + ofTrip.from] = start;
+    tripsOf[t + ofTrip.held] = 0;
+    if (this.numbers.wholeDays && this.isAwayTooLong(one, t, tripsOf[t + ofTrip.leaves]!))
+      this.holdBack(one, crew, slot, t, start);
+  }
+
+  /** Would a trip that takes as many working days as now be away too long, if it left then? What it waits for windows is less by as much as it leaves later. */
+  private isAwayTooLong(one: OneCrew, t: number, leave: number): boolean {
+    const { tripsOf } = this;
+    const later = Math.max(0, leave - tripsOf[t + ofTrip.leaves]!);
+    const back = leave + tripsOf[t + ofTrip.back]! - Math.min(later, tripsOf[t + ofTrip.waits]!);
+    return back <= one.dayOf.length - 4 && this.dayOfEnd(one, back) - this.dayOfStart(one, leave) > one.mostAway;
+  }
+
+  /** Looks for the first day on which a trip that is away too long could leave and is not; as it was where there is none soon. */
+  private holdBack(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
+    const { tripsOf } = this;
+    if (this.isLocked[tripsOf[t + ofTrip.id]!] === 1) return;
+    const isFixed = tripsOf[t + ofTrip.fixedIn]! >= 0;
+    if (one.isEveryDay && isFixed) return;
+    let later = Math.floor(tripsOf[t + ofTrip.leaves]!);
+    const last = Math.min(later + mostHeld_days, one.dayOf.length - 4);
+    for (let tries = 0; tries < mostHeldTries_count; tries++) {
+      do later++;
+      while (later <= last && this.isAwayTooLong(one, t, later));
+      if (later > last) break;
+      if (!this.shifted(one, crew, slot, t, later)) this.ride(one, crew, slot, t, later);
+      if (!this.isAwayTooLong(one, t, tripsOf[t + ofTrip.leaves]!) && tripsOf[t + ofTrip.value]! < 1e15) {
+        tripsOf[t + ofTrip.held] = later;
+        return;
+      }
+    }
+    if (!this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
   }
 
   /** A trip that goes the same on another day; false where it may not. */
