@@ -62,6 +62,8 @@ export interface OneCrew {
   readonly dayOf: Int32Array;
   /** Working days before each day. */
   readonly before: Int32Array;
+  /** The last working day of a trip that leaves on the n-th and is not away too long. */
+  readonly lastBack: Int32Array;
   /** Days for a working day, in the mean. */
   readonly stretch: number;
   readonly isEveryDay: boolean;
@@ -204,11 +206,21 @@ function oneCrew(
         : Float64Array.from({ length: jobs.length + 1 }, (_, n) => (crew.done_count + n + 1) ** power),
     may: Uint8Array.from([0, ...jobs.map((job) => mayDo(crew, job))]),
     from: day < horizon ? before[day]! + (fraction > 0 && crew.works[day] === 1 ? 1 : 0) : count,
+    lastBack: lastBacks(dayOf, crew.mostDaysAway),
     ...{ dayOf, before, stretch: horizon / Math.max(1, count), isEveryDay: count === horizon, legs },
     hasNarrowLegs: legs.some(({ table }) =>
       table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m),
     ),
   };
+}
+
+/** For each working day the last one that is no more than so many nights later. */
+export function lastBacks(dayOf: Int32Array, mostAway: number): Int32Array {
+  let last = 0;
+  return dayOf.map((leave) => {
+    while (last + 1 < dayOf.length && dayOf[last + 1]! - leave <= mostAway) last++;
+    return last;
+  });
 }
 
 function mayDo(crew: Crew, job: Job): number {

@@ -74,6 +74,7 @@ export class CrewsByWaiting extends TimedCrews {
       const end = zero + trips * tripFields;
       const { store, base, legs, dayOf, mostAway, turnaround } = one;
       const isIdle = this.slotIdle[slot] === 1;
+      if (isIdle && this.isDelayed[slot] === 0) this.delayed(slot);
       const lastDay = dayOf.length - 1;
       const mostKg = one.limitKg - ownKg + 1e-6;
       const mostLitres = one.limitLitres - ownLitres + 1e-6;

@@ -26,6 +26,8 @@ export class CrewsOnStock extends CrewsByWaiting {
   private readonly askedBy: readonly Float64Array[];
   private readonly nextTrip: Int32Array;
   private readonly nextReady: Float64Array;
+  /** Did times of a crew change as all were timed? */
+  private readonly isChanged: Uint8Array;
   /** Until when the next trip of each crew is held back; 0: it is not. */
   private readonly heldUntil: Float64Array;
   private exact = 0;
@@ -49,6 +51,7 @@ export class CrewsOnStock extends CrewsByWaiting {
     this.askedBy = stock.map(() => new Float64Array(numbers.horizon + 1));
     this.nextTrip = new Int32Array(this.crews);
     this.nextReady = new Float64Array(this.crews);
+    this.isChanged = new Uint8Array(this.crews);
     this.heldUntil = new Float64Array(this.crews);
   }
 
@@ -122,7 +125,8 @@ export class CrewsOnStock extends CrewsByWaiting {
     for (let crew = 0; crew < this.crews; crew++) {
       const slot = this.slotOf[crew]!;
       this.readyEnd[slot] = nextReady[crew]!;
-      this.summed(slot, slot * this.tripRoom * tripFields, this.tripsIn[slot]!);
+      if (this.isChanged[crew] === 1) this.summed(slot, slot * this.tripRoom * tripFields, this.tripsIn[slot]!);
+      this.isChanged[crew] = 0;
       sum += this.slotCost[slot]!;
     }
     for (const one of askedBy) for (let day = 1; day < one.length; day++) one[day] = one[day]! + one[day - 1]!;
@@ -189,6 +193,7 @@ export class CrewsOnStock extends CrewsByWaiting {
   /** Work on a crew goes on in its slot for this try; how far its records moved. */
   private inOwnSlot(crew: number, slot: number): number {
     this.touch(crew);
+    this.isChanged[crew] = 1;
     return (this.slotOf[crew]! - slot) * this.tripRoom * tripFields;
   }
 

@@ -24,6 +24,8 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
+  /** Are the delays of its trips those of its times now? By slot. */
+  protected readonly isDelayed: Uint8Array;
   /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, where some wait anyway: by trip. */
   protected readonly delays: Float64Array;
   protected readonly periodAt: readonly (readonly number[])[];
@@ -37,6 +39,7 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd = new Float64Array(2 * this.crews);
     this.slotCost = new Float64Array(2 * this.crews);
     this.slotIdle = new Uint8Array(2 * this.crews);
+    this.isDelayed = new Uint8Array(2 * this.crews);
     this.delays = new Float64Array(2 * this.crews * this.tripRoom * delaySteps);
     for (let crew = 0; crew < this.crews; crew++) {
       this.readyEnd[2 * crew] = numbers.byCrew[crew]!.from;
@@ -54,6 +57,7 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd[now] = this.readyEnd[old]!;
     this.slotCost[now] = this.slotCost[old]!;
     this.slotIdle[now] = this.slotIdle[old]!;
+    this.isDelayed[now] = 0;
   }
 
   /** The day that a working day's end falls on: what ends there is handed over on it. */
@@ -125,11 +129,12 @@ export abstract class TimedCrews extends CrewSlots {
   }
 
   /** Would a trip that takes as many working days as now be away too long, if it left then? What it waits for windows is less by as much as it leaves later. */
-  private isAwayTooLong(one: OneCrew, t: number, leave: number): boolean {
+  private isAwayTooLong({ dayOf, lastBack }: OneCrew, t: number, leave: number): boolean {
     const { tripsOf } = this;
     const later = Math.max(0, leave - tripsOf[t + ofTrip.leaves]!);
     const back = leave + tripsOf[t + ofTrip.back]! - Math.min(later, tripsOf[t + ofTrip.waits]!);
-    return back <= one.dayOf.length - 4 && this.dayOfEnd(one, back) - this.dayOfStart(one, leave) > one.mostAway;
+    const last = Math.ceil(back - timeSlack_days) - 1;
+    return back <= dayOf.length - 4 && last > lastBack[Math.floor(leave + timeSlack_days)]!;
   }
 
   /** Looks for the first day on which a trip that is away too long could leave and is not; as it was where there is none soon. */
@@ -179,7 +184,8 @@ export abstract class TimedCrews extends CrewSlots {
     const end = zero + trips * tripFields;
     let slopes = numbers.homeWeight;
     let sum = 0;
-    let isIdle = 0;
+    const one = numbers.byCrew[slot >> 1]!;
+    let isIdle = one.isEveryDay ? 0 : 1;
     tripsOf[end + ofTrip.later] = slopes;
     let next = tripsOf[end + ofTrip.first]!;
     for (let t = end - tripFields; t >= zero; t -= tripFields) {
@@ -195,12 +201,15 @@ export abstract class TimedCrews extends CrewSlots {
         numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
     this.slotCost[slot] = sum;
     this.slotIdle[slot] = isIdle;
-    if (isIdle === 1) this.delayed(zero, trips);
+    this.isDelayed[slot] = 0;
   }
 
-  /** Delays from the last trip to the first: what a trip waits anyway is taken off. */
-  private delayed(zero: number, trips: number): void {
+  /** Delays from the last trip to the first: what a trip waits anyway is taken off, what it would be held back is added. */
+  protected delayed(slot: number): void {
     const { tripsOf, delays, numbers } = this;
+    const { isEveryDay, lastBack } = numbers.byCrew[slot >> 1]!;
+    const zero = slot * this.tripRoom * tripFields;
+    const trips = this.tripsIn[slot]!;
     let at = (zero / tripFields + trips) * delaySteps;
     for (let days = 1; days <= delaySteps; days++) delays[at + days - 1] = days * numbers.homeWeight;
     for (let t = zero + (trips - 1) * tripFields; t >= zero; t -= tripFields) {
@@ -209,12 +218,26 @@ export abstract class TimedCrews extends CrewSlots {
       const idle = Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack_days);
       const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack_days);
       const slope = tripsOf[t + ofTrip.later]! - tripsOf[t + tripFields + ofTrip.later]!;
+      const first = Math.floor(tripsOf[t + ofTrip.leaves]! + timeSlack_days);
+      const last = Math.ceil(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]! - timeSlack_days) - 1;
+      const most = isEveryDay || !(last <= lastBack[first]!) ? 0 : Math.min(mostHeld_days, lastBack.length - last - 4);
+      let held = 0;
       for (let days = 1; days <= delaySteps; days++) {
-        const own = days - idle;
-        const on = own - waits;
-        delays[at + days - 1] = own <= 0 ? 0 : own * slope + (on > 0 ? delays[next + on - 1]! : 0);
+        if (days - idle > held) held = days - idle;
+        if (held > 0)
+          while (held < most && last + (held > waits ? held - waits : 0) > lastBack[first + held]!) held++;
+        const on = held - waits;
+        delays[at + days - 1] = held * slope + (on > 0 ? this.delayedBy(next, on) : 0);
       }
     }
+    this.isDelayed[slot] = 1;
+  }
+
+  /** What it costs that trips can leave so many days later, by their delays from entry `at` on. */
+  private delayedBy(at: number, days: number): number {
+    if (days <= delaySteps) return this.delays[at + days - 1]!;
+    const last = this.delays[at + delaySteps - 1]!;
+    return last + (days - delaySteps) * this.tripsOf[(at / delaySteps) * tripFields + ofTrip.later]!;
   }
 
   // long: the exact times of one trip
