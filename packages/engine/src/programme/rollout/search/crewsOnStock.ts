@@ -26,6 +26,8 @@ export class CrewsOnStock extends CrewsByWaiting {
   private readonly askedBy: readonly Float64Array[];
   private readonly nextTrip: Int32Array;
   private readonly nextReady: Float64Array;
+  /** The day on which the next trip of each crew asks. */
+  private readonly nextAsks: Float64Array;
   /** Did times of a crew change as all were timed? */
   private readonly isChanged: Uint8Array;
   /** Until when the next trip of each crew is held back; 0: it is not. */
@@ -51,17 +53,20 @@ export class CrewsOnStock extends CrewsByWaiting {
     this.askedBy = stock.map(() => new Float64Array(numbers.horizon + 1));
     this.nextTrip = new Int32Array(this.crews);
     this.nextReady = new Float64Array(this.crews);
+    this.nextAsks = new Float64Array(this.crews);
     this.isChanged = new Uint8Array(this.crews);
     this.heldUntil = new Float64Array(this.crews);
   }
 
   override removed(): void {
     super.removed();
-    this.timeAll();
+    for (const one of this.askedBy) one.fill(0);
+    this.timeAll(true);
+    for (const one of this.askedBy) for (let day = 1; day < one.length; day++) one[day] = one[day]! + one[day - 1]!;
   }
 
   override cost(): number {
-    this.timeAll();
+    this.timeAll(false);
     return this.exact;
   }
 
@@ -97,29 +102,29 @@ export class CrewsOnStock extends CrewsByWaiting {
     }
   }
 
-  // long: one walk over all trips in the order they ask
-  private timeAll(): void {
-    const { numbers, nextTrip, nextReady, asked, at, askedBy } = this;
-    asked.fill(0);
-    at.fill(0);
-    for (const one of askedBy) one.fill(0);
+  /** Times all trips in the order they ask; `isNoted`: what they ask for is noted by its day. */
+  private timeAll(isNoted: boolean): void {
+    const { numbers, nextTrip, nextReady, nextAsks } = this;
+    this.asked.fill(0);
+    this.at.fill(0);
     nextTrip.fill(0);
     this.heldUntil.fill(0);
-    for (let crew = 0; crew < this.crews; crew++) nextReady[crew] = numbers.byCrew[crew]!.from;
+    for (let crew = 0; crew < this.crews; crew++) {
+      nextReady[crew] = numbers.byCrew[crew]!.from;
+      nextAsks[crew] = this.asksOn(crew);
+    }
     let lost = 0;
     for (;;) {
       let crew = -1;
       let soonest = Number.POSITIVE_INFINITY;
-      for (let other = 0; other < this.crews; other++) {
-        const slot = this.slotOf[other]!;
-        if (nextTrip[other]! >= this.tripsIn[slot]!) continue;
-        const day = this.dayOfStart(numbers.byCrew[other]!, this.asks(other, slot));
-        if (day >= soonest) continue;
-        crew = other;
-        soonest = day;
-      }
+      for (let other = 0; other < this.crews; other++)
+        if (nextAsks[other]! < soonest) {
+          crew = other;
+          soonest = nextAsks[other]!;
+        }
       if (crew < 0) break;
-      lost += this.timeNext(crew, soonest);
+      lost += this.timeNext(crew, soonest, isNoted);
+      nextAsks[crew] = this.asksOn(crew);
     }
     let sum = this.outCost + lost;
     for (let crew = 0; crew < this.crews; crew++) {
@@ -129,11 +134,17 @@ export class CrewsOnStock extends CrewsByWaiting {
       this.isChanged[crew] = 0;
       sum += this.slotCost[slot]!;
     }
-    for (const one of askedBy) for (let day = 1; day < one.length; day++) one[day] = one[day]! + one[day - 1]!;
     this.exact = sum;
   }
 
-  /** When the next trip of a crew asks for its goods. */
+  /** The day on which the next trip of a crew asks for its goods; Infinity where there is none. */
+  private asksOn(crew: number): number {
+    const slot = this.slotOf[crew]!;
+    if (this.nextTrip[crew]! >= this.tripsIn[slot]!) return Number.POSITIVE_INFINITY;
+    return this.dayOfStart(this.numbers.byCrew[crew]!, this.asks(crew, slot));
+  }
+
+  /** When it asks, on the crew's own line of working days. */
   private asks(crew: number, slot: number): number {
     const t = (slot * this.tripRoom + this.nextTrip[crew]!) * tripFields;
     const earliest = this.notBefore[this.tripsOf[t + ofTrip.id]!]!;
@@ -144,7 +155,7 @@ export class CrewsOnStock extends CrewsByWaiting {
   }
 
   /** Times the next trip of a crew, and gives what is lost where its goods never come. One that is held back asks again on the day until which it is. */
-  private timeNext(crew: number, day: number): number {
+  private timeNext(crew: number, day: number, isNoted: boolean): number {
     const { numbers, tripsOf } = this;
     const one = numbers.byCrew[crew]!;
     let slot = this.slotOf[crew]!;
@@ -185,7 +196,7 @@ export class CrewsOnStock extends CrewsByWaiting {
     this.nextTrip[crew] = this.nextTrip[crew]! + 1;
     this.heldUntil[crew] = 0;
     if (isNever) return this.lostOn(slot, t);
-    this.take(crew, day);
+    this.take(crew, isNoted ? Math.min(day, numbers.horizon) : -1);
     this.nextReady[crew] = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
     return 0;
   }
@@ -222,9 +233,9 @@ export class CrewsOnStock extends CrewsByWaiting {
     return from;
   }
 
-  /** What `stockedOn` looked at is the trip's own from now on. */
+  /** What `stockedOn` looked at is the trip's own from now on; noted on `day`, −1: not. */
   private take(crew: number, day: number): void {
-    const { wanted, asked, goods, numbers } = this;
+    const { wanted, asked, goods } = this;
     const store = this.storeOf[crew]! * goods;
     for (let one = 0; one < goods; one++) {
       if (wanted[one]! <= loadSlack_kg) continue;
@@ -232,7 +243,7 @@ export class CrewsOnStock extends CrewsByWaiting {
       asked[store + one]! += wanted[one]!;
       const whole = asked[store + one]! - loadSlack_kg;
       while (totals[this.at[store + one]!]! < whole) this.at[store + one]!++;
-      this.askedBy[store + one]![Math.min(day, numbers.horizon)]! += wanted[one]!;
+      if (day >= 0) this.askedBy[store + one]![day]! += wanted[one]!;
     }
   }
 
