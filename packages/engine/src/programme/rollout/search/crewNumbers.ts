@@ -64,6 +64,8 @@ export interface OneCrew {
   readonly before: Int32Array;
   /** The last working day of a trip that leaves on the n-th and is not away too long. */
   readonly lastBack: Int32Array;
+  /** The most working days between the two. */
+  readonly mostAwayWork: number;
   /** Days for a working day, in the mean. */
   readonly stretch: number;
   readonly isEveryDay: boolean;
@@ -195,6 +197,7 @@ function oneCrew(
   const start = Math.max(0, crew.freeFrom);
   const day = Math.floor(start);
   const fraction = start - day;
+  const lastBack = lastBacks(dayOf, crew.mostDaysAway);
   return {
     ...{ base: crew.base, store: problem.stores[crew.store]!.node, hours: crew.work_h_per_day },
     riverHours: Math.min(crew.work_h_per_day, problem.riverEnds_h),
@@ -206,7 +209,7 @@ function oneCrew(
         : Float64Array.from({ length: jobs.length + 1 }, (_, n) => (crew.done_count + n + 1) ** power),
     may: Uint8Array.from([0, ...jobs.map((job) => mayDo(crew, job))]),
     from: day < horizon ? before[day]! + (fraction > 0 && crew.works[day] === 1 ? 1 : 0) : count,
-    lastBack: lastBacks(dayOf, crew.mostDaysAway),
+    ...{ lastBack, mostAwayWork: lastBack.reduce((most, last, leave) => Math.max(most, last - leave), 0) },
     ...{ dayOf, before, stretch: horizon / Math.max(1, count), isEveryDay: count === horizon, legs },
     hasNarrowLegs: legs.some(({ table }) =>
       table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m),

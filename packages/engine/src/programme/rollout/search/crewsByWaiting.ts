@@ -193,15 +193,19 @@ export class CrewsByWaiting extends TimedCrews {
             } else price += delay * stops[stop + ofStop.slope]!;
           } else delay = done + home - backNow;
           if (!(price < best)) continue;
+          let later = 0;
           if (wholeDays) {
-            const last = Math.ceil(backNow + delay - timeSlack_days) - 1;
-            if (dayOf[Math.min(last, lastDay)]! - leaveDay > mostAway) continue;
-            const more = last + 1 - wholeBack + Math.max(held, 0);
+            later = this.heldFor(one, leave, backNow + delay);
+            if (later < 0) continue;
+            price += later * (tripsOf[t + ofTrip.later]! - behind + weight * one.stretch);
+            const more = Math.ceil(backNow + delay - timeSlack_days) - wholeBack + Math.max(held, 0) + later;
             price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {
               if (one.hasNarrowLegs && !this.legsHold(one, legs[period]!, t, from, stop, to, job)) continue;
+              if (wholeDays && this.isTooLongWith(one, crew, t, stop, job, leave + later, backNow + delay + later))
+                continue;
               best = price;
               this.pricedCrew = crew;
               this.pricedTrip = (t - zero) / tripFields;

@@ -34,7 +34,7 @@ export function distanceNumbers(facts: WaitingByDistance): CrewNumbers {
     ...{ limitKg: capacity_amount, limitLitres: Infinity, longest: Infinity, learned: null },
     may: new Uint8Array(stops).fill(1),
     ...{ from: 0, dayOf: new Int32Array(1), before: new Int32Array(2), lastBack: new Int32Array(1), stretch: 1 },
-    isEveryDay: true,
+    ...{ mostAwayWork: 0, isEveryDay: true },
     ...{ legs: [crewLegs(table, stops, 1, 1)], hasNarrowLegs: false },
   };
   const far = distance_ratio.reduce((most, each) => Math.max(most, each), 0);

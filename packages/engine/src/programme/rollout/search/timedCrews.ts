@@ -137,6 +137,60 @@ export abstract class TimedCrews extends CrewSlots {
     return back <= dayOf.length - 4 && last > lastBack[Math.floor(leave + timeSlack_days)]!;
   }
 
+  /** By how many working days must a trip leave later, so that it is not away too long though it is home then, were it to leave as now? −1: that helps nothing. */
+  protected heldFor({ lastBack, isEveryDay, mostAwayWork }: OneCrew, leaves: number, home: number): number {
+    const first = Math.floor(leaves + timeSlack_days);
+    const last = Math.ceil(home - timeSlack_days) - 1;
+    if (last <= lastBack[first]!) return 0;
+    if (isEveryDay || last - first > mostAwayWork) return -1;
+    const most = Math.min(mostHeld_days, lastBack.length - last - 4);
+    for (let later = 1; later < most; later++) if (last + later <= lastBack[first + later]!) return later;
+    return -1;
+  }
+
+  /** Would a trip that leaves at `leaves` be away too long with one more job before the stop at `place`? Gone through where `home`, as guessed, is near it. */
+  protected isTooLongWith(
+    one: OneCrew,
+    crew: number,
+    t: number,
+    place: number,
+    job: number,
+    leaves: number,
+    home: number,
+  ): boolean {
+    const most = one.lastBack[Math.floor(leaves + timeSlack_days)]!;
+    if (home <= most || one.learned !== null) return false;
+    return Math.ceil(this.backWith(one, crew, leaves, t, place, job) - timeSlack_days) - 1 > most;
+  }
+
+  /** When a trip that leaves at `start` would be back with one more job before the stop at `place`. */
+  private backWith(one: OneCrew, crew: number, start: number, t: number, place: number, job: number): number {
+    const { stops, tripsOf, numbers } = this;
+    const zero = (Math.floor(t / tripFields / this.tripRoom) * this.stopRoom) * stopFields;
+    const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
+    let node = one.store;
+    let time = node === one.base ? start : this.legEnd(one, crew, start, one.base, node);
+    for (let stop = zero + tripsOf[t + ofTrip.first]! * stopFields; stop <= end; stop += stopFields) {
+      if (stop === place) {
+        time = this.workedAt(one, crew, time, node, job);
+        node = numbers.nodeOf[job]!;
+      }
+      if (stop === end) break;
+      time = this.workedAt(one, crew, time, node, stops[stop]!);
+      node = numbers.nodeOf[stops[stop]!]!;
+    }
+    return this.legEnd(one, crew, time, node, one.base);
+  }
+
+  private workedAt(one: OneCrew, crew: number, time: number, node: number, job: number): number {
+    const { nodeOf, days, windowAt } = this.numbers;
+    const comes = this.legEnd(one, crew, time, node, nodeOf[job]!);
+    const work = days[job]! * one.pace;
+    if (windowAt[job] === windowAt[job + 1]) return comes + work;
+    const ends = this.endOfWork(one, job, comes, work);
+    return ends < Number.POSITIVE_INFINITY ? ends : comes + work;
+  }
+
   /** Looks for the first day on which a trip that is away too long could leave and is not; as it was where there is none soon. */
   private holdBack(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
     const { tripsOf } = this;
