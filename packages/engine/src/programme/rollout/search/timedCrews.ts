@@ -166,7 +166,7 @@ export abstract class TimedCrews extends CrewSlots {
   /** When a trip that leaves at `start` would be back with one more job before the stop at `place`. */
   private backWith(one: OneCrew, crew: number, start: number, t: number, place: number, job: number): number {
     const { stops, tripsOf, numbers } = this;
-    const zero = (Math.floor(t / tripFields / this.tripRoom) * this.stopRoom) * stopFields;
+    const zero = Math.floor(t / tripFields / this.tripRoom) * this.stopRoom * stopFields;
     const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
     let node = one.store;
     let time = node === one.base ? start : this.legEnd(one, crew, start, one.base, node);
@@ -278,8 +278,7 @@ export abstract class TimedCrews extends CrewSlots {
       let held = 0;
       for (let days = 1; days <= delaySteps; days++) {
         if (days - idle > held) held = days - idle;
-        if (held > 0)
-          while (held < most && last + (held > waits ? held - waits : 0) > lastBack[first + held]!) held++;
+        if (held > 0) while (held < most && last + (held > waits ? held - waits : 0) > lastBack[first + held]!) held++;
         const on = held - waits;
         delays[at + days - 1] = held * slope + (on > 0 ? this.delayedBy(next, on) : 0);
       }
