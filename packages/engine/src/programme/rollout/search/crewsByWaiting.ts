@@ -195,16 +195,22 @@ export class CrewsByWaiting extends TimedCrews {
           if (!(price < best)) continue;
           let later = 0;
           if (wholeDays) {
-            later = this.heldFor(one, leave, backNow + delay);
-            if (later < 0) continue;
-            price += later * (tripsOf[t + ofTrip.later]! - behind + weight * one.stretch);
-            const more = Math.ceil(backNow + delay - timeSlack_days) - wholeBack + Math.max(held, 0) + later;
+            const last = Math.ceil(backNow + delay - timeSlack_days) - 1;
+            if (dayOf[Math.min(last, lastDay)]! - leaveDay > mostAway) {
+              later = this.heldFor(one, leave, last);
+              if (later < 0) continue;
+              price += later * (tripsOf[t + ofTrip.later]! - behind + weight * one.stretch);
+            }
+            const more = last + 1 - wholeBack + Math.max(held, 0) + later;
             price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {
               if (one.hasNarrowLegs && !this.legsHold(one, legs[period]!, t, from, stop, to, job)) continue;
-              if (wholeDays && this.isTooLongWith(one, crew, t, stop, job, leave + later, backNow + delay + later))
+              if (
+                !one.isEveryDay &&
+                this.isTooLongWith(one, crew, t, stop, job, leave + later, backNow + delay + later)
+              )
                 continue;
               best = price;
               this.pricedCrew = crew;

@@ -137,11 +137,9 @@ export abstract class TimedCrews extends CrewSlots {
     return back <= dayOf.length - 4 && last > lastBack[Math.floor(leave + timeSlack_days)]!;
   }
 
-  /** By how many working days must a trip leave later, so that it is not away too long though it is home then, were it to leave as now? −1: that helps nothing. */
-  protected heldFor({ lastBack, isEveryDay, mostAwayWork }: OneCrew, leaves: number, home: number): number {
+  /** By how many working days must a trip leave later that is away too long, were it to leave as now and be home on its `last`? −1: that helps nothing. */
+  protected heldFor({ lastBack, isEveryDay, mostAwayWork }: OneCrew, leaves: number, last: number): number {
     const first = Math.floor(leaves + timeSlack_days);
-    const last = Math.ceil(home - timeSlack_days) - 1;
-    if (last <= lastBack[first]!) return 0;
     if (isEveryDay || last - first > mostAwayWork) return -1;
     const most = Math.min(mostHeld_days, lastBack.length - last - 4);
     for (let later = 1; later < most; later++) if (last + later <= lastBack[first + later]!) return later;
