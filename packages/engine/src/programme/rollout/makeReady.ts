@@ -77,6 +77,7 @@ export function retiming(problem: RolloutProblem): Retiming {
     aboard_L: room.aboard_L,
     aboard_m: room.aboard_m,
     leg: room.leg,
+    run: room.run,
     unknown: room.unknown,
   };
 }

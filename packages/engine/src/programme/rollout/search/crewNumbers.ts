@@ -62,6 +62,10 @@ export interface OneCrew {
   readonly dayOf: Int32Array;
   /** Working days before each day. */
   readonly before: Int32Array;
+  /** The last working day of a trip that leaves on the n-th and is not away too long. */
+  readonly lastBack: Int32Array;
+  /** The most working days between the two. */
+  readonly mostAwayWork: number;
   /** Days for a working day, in the mean. */
   readonly stretch: number;
   readonly isEveryDay: boolean;
@@ -193,6 +197,7 @@ function oneCrew(
   const start = Math.max(0, crew.freeFrom);
   const day = Math.floor(start);
   const fraction = start - day;
+  const lastBack = lastBacks(dayOf, crew.mostDaysAway);
   return {
     base: crew.base,
     store: problem.stores[crew.store]!.node,
@@ -210,6 +215,8 @@ function oneCrew(
         : Float64Array.from({ length: jobs.length + 1 }, (_, n) => (crew.done_count + n + 1) ** power),
     may: Uint8Array.from([0, ...jobs.map((job) => mayDo(crew, job))]),
     from: day < horizon ? before[day]! + (fraction > 0 && crew.works[day] === 1 ? 1 : 0) : count,
+    lastBack,
+    mostAwayWork: lastBack.reduce((most, last, leave) => Math.max(most, last - leave), 0),
     dayOf,
     before,
     stretch: horizon / Math.max(1, count),
@@ -219,6 +226,15 @@ function oneCrew(
       table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m),
     ),
   };
+}
+
+/** For each working day the last one that is no more than so many nights later. */
+export function lastBacks(dayOf: Int32Array, mostAway: number): Int32Array {
+  let last = 0;
+  return dayOf.map((leave) => {
+    while (last + 1 < dayOf.length && dayOf[last + 1]! - leave <= mostAway) last++;
+    return last;
+  });
 }
 
 function mayDo(crew: Crew, job: Job): number {

@@ -22,13 +22,16 @@ export const stopFields = 4;
  * What is kept of a trip; days are working days of its crew. `back` counts from the day it leaves; `worth` is what its hand-overs cost
  * were it to leave on day 0 of a line without rest, `weight` what a day adds; `later`: slopes of it and all later trips of the crew;
  * `fixedIn` the period in which it goes the same whatever the day, -1: none; `extra`
- * is what loads too great for a leg cost; `floor` the day before which it cannot leave for what crews share, as it was when last timed.
+ * is what loads too great for a leg cost; `floor` the day before which it cannot leave for what crews share, as it was when last timed;
+ * `from` the day from which it was timed, `held` the later day to which it is held back so that it is not away too long, `asks` that day where it
+ * asks only then (0: not held back).
  */
 export const ofTrip = {
   ...{ id: 0, first: 1, ready: 2, leaves: 3, back: 4, kg: 5, litres: 6, idle: 7, value: 8, later: 9, waits: 10 },
-  ...{ hasWindows: 11, isStale: 12, worth: 13, weight: 14, fixedIn: 15, extra: 16, floor: 17 },
+  ...{ hasWindows: 11, isStale: 12, worth: 13, weight: 14, fixedIn: 15, extra: 16, floor: 17, from: 18, held: 19 },
+  ...{ asks: 20 },
 } as const;
-export const tripFields = 18;
+export const tripFields = 21;
 
 /**
  * Crews, each with its trips in order, each with its stops: flat arrays. Every crew has two slots; the first change of a try copies the
@@ -87,6 +90,7 @@ export abstract class CrewSlots extends RouteState {
     readonly trip: Int32Array;
     readonly first: Int32Array;
     readonly notBefore: Float64Array;
+    readonly floor: Float64Array;
     readonly tripsIn: Int32Array;
   };
 
@@ -129,6 +133,7 @@ export abstract class CrewSlots extends RouteState {
       trip: new Int32Array(crews * tripRoom),
       first: new Int32Array(crews * tripRoom),
       notBefore: new Float64Array(crews * tripRoom),
+      floor: new Float64Array(crews * tripRoom),
       tripsIn: new Int32Array(crews),
     };
     this.nearCount = Math.max(0, Math.min(jobs - 1, 1000));
@@ -196,11 +201,18 @@ export abstract class CrewSlots extends RouteState {
             { length: to - from },
             (_, i) => this.stops[(slot * this.stopRoom + from + i) * stopFields]!,
           ),
-          notBefore: this.notBefore[id]!,
+          notBefore: this.leavesNotBefore(slot >> 1, at),
           isLocked: this.isLocked[id] === 1,
         };
       }),
     );
+  }
+
+  /** The day before which a trip is not to leave: as it was given, or later, so that it is not away too long. */
+  protected leavesNotBefore(crew: number, t: number): number {
+    const earliest = this.notBefore[this.tripsOf[t + ofTrip.id]!]!;
+    const asks = this.tripsOf[t + ofTrip.asks]!;
+    return asks > 0 ? Math.max(earliest, this.numbers.byCrew[crew]!.dayOf[asks]!) : earliest;
   }
 
   begin(): void {
@@ -317,6 +329,7 @@ export abstract class CrewSlots extends RouteState {
         best.trip[to] = id;
         best.first[to] = this.tripsOf[at + ofTrip.first]!;
         best.notBefore[to] = this.notBefore[id]!;
+        best.floor[to] = this.tripsOf[at + ofTrip.floor]!;
       }
       const count = this.tripsOf[at + ofTrip.first]!;
       best.first[crew * this.tripRoom + trips] = count;
@@ -351,7 +364,7 @@ export abstract class CrewSlots extends RouteState {
         const id = best.trip[crew * tripRoom + index]!;
         tripsOf[at + ofTrip.id] = id;
         tripsOf[at + ofTrip.isStale] = 1;
-        tripsOf[at + ofTrip.floor] = 0;
+        tripsOf[at + ofTrip.floor] = best.floor[crew * tripRoom + index]!;
         used[id] = 1;
         this.notBefore[id] = best.notBefore[crew * tripRoom + index]!;
         this.crewOf[id] = crew;

@@ -76,6 +76,7 @@ export class CrewsByWaiting extends TimedCrews {
       const end = zero + trips * tripFields;
       const { store, base, legs, dayOf, mostAway, turnaround } = one;
       const isIdle = this.slotIdle[slot] === 1;
+      if (isIdle && this.isDelayed[slot] === 0) this.delayed(slot);
       const lastDay = dayOf.length - 1;
       const mostKg = one.limitKg - ownKg + 1e-6;
       const mostLitres = one.limitLitres - ownLitres + 1e-6;
@@ -214,15 +215,25 @@ export class CrewsByWaiting extends TimedCrews {
             } else price += delay * stops[stop + ofStop.slope]!;
           } else delay = done + home - backNow;
           if (!(price < best)) continue;
+          let later = 0;
           if (wholeDays) {
             const last = Math.ceil(backNow + delay - timeSlack_days) - 1;
-            if (dayOf[Math.min(last, lastDay)]! - leaveDay > mostAway) continue;
-            const more = last + 1 - wholeBack + Math.max(held, 0);
+            if (dayOf[Math.min(last, lastDay)]! - leaveDay > mostAway) {
+              later = this.heldFor(one, leave, last);
+              if (later < 0) continue;
+              price += later * (tripsOf[t + ofTrip.later]! - behind + weight * one.stretch);
+            }
+            const more = last + 1 - wholeBack + Math.max(held, 0) + later;
             price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {
               if (one.hasNarrowLegs && !this.legsHold(one, legs[period]!, t, from, stop, to, job)) continue;
+              if (
+                !one.isEveryDay &&
+                this.isTooLongWith(one, crew, t, stop, job, leave + later, backNow + delay + later)
+              )
+                continue;
               best = price;
               this.pricedCrew = crew;
               this.pricedTrip = (t - zero) / tripFields;

@@ -26,6 +26,12 @@ export class CrewsOnStock extends CrewsByWaiting {
   private readonly askedBy: readonly Float64Array[];
   private readonly nextTrip: Int32Array;
   private readonly nextReady: Float64Array;
+  /** The day on which the next trip of each crew asks. */
+  private readonly nextAsks: Float64Array;
+  /** Did times of a crew change as all were timed? */
+  private readonly isChanged: Uint8Array;
+  /** Until when the next trip of each crew is held back; 0: it is not. */
+  private readonly heldUntil: Float64Array;
   private exact = 0;
 
   constructor(numbers: CrewNumbers, blink: number, draws: Draws, { problem, stock }: Retiming) {
@@ -47,15 +53,20 @@ export class CrewsOnStock extends CrewsByWaiting {
     this.askedBy = stock.map(() => new Float64Array(numbers.horizon + 1));
     this.nextTrip = new Int32Array(this.crews);
     this.nextReady = new Float64Array(this.crews);
+    this.nextAsks = new Float64Array(this.crews);
+    this.isChanged = new Uint8Array(this.crews);
+    this.heldUntil = new Float64Array(this.crews);
   }
 
   override removed(): void {
     super.removed();
-    this.timeAll();
+    for (const one of this.askedBy) one.fill(0);
+    this.timeAll(true);
+    for (const one of this.askedBy) for (let day = 1; day < one.length; day++) one[day] = one[day]! + one[day - 1]!;
   }
 
   override cost(): number {
-    this.timeAll();
+    this.timeAll(false);
     return this.exact;
   }
 
@@ -91,90 +102,114 @@ export class CrewsOnStock extends CrewsByWaiting {
     }
   }
 
-  // long: one walk over all trips in the order they ask
-  private timeAll(): void {
-    const { numbers, nextTrip, nextReady, asked, at, askedBy } = this;
-    asked.fill(0);
-    at.fill(0);
-    for (const one of askedBy) one.fill(0);
+  /** Times all trips in the order they ask; `isNoted`: what they ask for is noted by its day. */
+  private timeAll(isNoted: boolean): void {
+    const { numbers, nextTrip, nextReady, nextAsks } = this;
+    this.asked.fill(0);
+    this.at.fill(0);
     nextTrip.fill(0);
-    for (let crew = 0; crew < this.crews; crew++) nextReady[crew] = numbers.byCrew[crew]!.from;
+    this.heldUntil.fill(0);
+    for (let crew = 0; crew < this.crews; crew++) {
+      nextReady[crew] = numbers.byCrew[crew]!.from;
+      nextAsks[crew] = this.asksOn(crew);
+    }
     let lost = 0;
     for (;;) {
       let crew = -1;
       let soonest = Number.POSITIVE_INFINITY;
-      for (let other = 0; other < this.crews; other++) {
-        const slot = this.slotOf[other]!;
-        if (nextTrip[other]! >= this.tripsIn[slot]!) continue;
-        const day = this.dayOfStart(numbers.byCrew[other]!, this.asks(other, slot));
-        if (day >= soonest) continue;
-        crew = other;
-        soonest = day;
-      }
+      for (let other = 0; other < this.crews; other++)
+        if (nextAsks[other]! < soonest) {
+          crew = other;
+          soonest = nextAsks[other]!;
+        }
       if (crew < 0) break;
-      lost += this.timeNext(crew, soonest);
+      lost += this.timeNext(crew, soonest, isNoted);
+      nextAsks[crew] = this.asksOn(crew);
     }
     let sum = this.outCost + lost;
     for (let crew = 0; crew < this.crews; crew++) {
       const slot = this.slotOf[crew]!;
       this.readyEnd[slot] = nextReady[crew]!;
-      this.summed(slot, slot * this.tripRoom * tripFields, this.tripsIn[slot]!);
+      if (this.isChanged[crew] === 1) this.summed(slot, slot * this.tripRoom * tripFields, this.tripsIn[slot]!);
+      this.isChanged[crew] = 0;
       sum += this.slotCost[slot]!;
     }
-    for (const one of askedBy) for (let day = 1; day < one.length; day++) one[day] = one[day]! + one[day - 1]!;
     this.exact = sum;
   }
 
-  /** When the next trip of a crew asks for its goods. */
+  /** The day on which the next trip of a crew asks for its goods; Infinity where there is none. */
+  private asksOn(crew: number): number {
+    const slot = this.slotOf[crew]!;
+    if (this.nextTrip[crew]! >= this.tripsIn[slot]!) return Number.POSITIVE_INFINITY;
+    return this.dayOfStart(this.numbers.byCrew[crew]!, this.asks(crew, slot));
+  }
+
+  /** When it asks, on the crew's own line of working days. */
   private asks(crew: number, slot: number): number {
     const t = (slot * this.tripRoom + this.nextTrip[crew]!) * tripFields;
     const earliest = this.notBefore[this.tripsOf[t + ofTrip.id]!]!;
-    const ready = this.nextReady[crew]!;
+    const ready = Math.max(this.nextReady[crew]!, this.heldUntil[crew]!);
     if (earliest <= 0) return ready;
     const { before } = this.numbers.byCrew[crew]!;
     return Math.max(ready, before[Math.min(Math.ceil(earliest), this.numbers.horizon)]!);
   }
 
-  /** Times the next trip of a crew, and gives what is lost where its goods never come. */
-  private timeNext(crew: number, day: number): number {
+  /** Times the next trip of a crew, and gives what is lost where its goods never come. One that is held back asks again on the day until which it is. */
+  private timeNext(crew: number, day: number, isNoted: boolean): number {
     const { numbers, tripsOf } = this;
     const one = numbers.byCrew[crew]!;
     let slot = this.slotOf[crew]!;
-    let start = this.asks(crew, slot);
+    const asks = this.asks(crew, slot);
     let t = (slot * this.tripRoom + this.nextTrip[crew]!) * tripFields;
-    const stocked = this.takenFrom(crew, slot, t, day);
-    this.nextTrip[crew] = this.nextTrip[crew]! + 1;
-    const floor = stocked > day ? one.before[Math.min(stocked, numbers.horizon)]! : 0;
-    if (floor > start) start = floor;
+    const stocked = this.stockedOn(crew, slot, t);
     const isNever = stocked === Number.POSITIVE_INFINITY;
-    const ready = this.nextReady[crew]!;
-    const isSame =
-      tripsOf[t + ofTrip.ready] === ready &&
+    const floor = stocked > day && !isNever ? one.before[Math.min(stocked, numbers.horizon)]! : 0;
+    const start = Math.max(asks, floor);
+    const held = this.heldUntil[crew]!;
+    const isTimed =
       tripsOf[t + ofTrip.isStale] === 0 &&
-      !isNever &&
-      tripsOf[t + ofTrip.floor] === floor &&
-      tripsOf[t + ofTrip.leaves]! >= start &&
-      tripsOf[t + ofTrip.idle]! === tripsOf[t + ofTrip.leaves]! - ready &&
-      tripsOf[t + ofTrip.leaves] === start;
-    if (!isSame) {
-      this.touch(crew);
+      (held > 0 && start === held ? tripsOf[t + ofTrip.held] === held : tripsOf[t + ofTrip.from] === start);
+    if (!isTimed) {
+      t += this.inOwnSlot(crew, slot);
       slot = this.slotOf[crew]!;
-      t = (slot * this.tripRoom + this.nextTrip[crew]! - 1) * tripFields;
-      tripsOf[t + ofTrip.ready] = ready;
-      tripsOf[t + ofTrip.floor] = floor;
-      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
-        this.ride(one, crew, slot, t, start);
-      tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - ready;
+      this.timed(one, crew, slot, t, start);
     }
-    if (!isNever) {
-      this.nextReady[crew] = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
+    if (!isNever && tripsOf[t + ofTrip.held]! > start) {
+      this.heldUntil[crew] = tripsOf[t + ofTrip.held]!;
       return 0;
     }
-    return this.lostOn(slot, t);
+    const ready = this.nextReady[crew]!;
+    const idle = tripsOf[t + ofTrip.leaves]! - ready;
+    if (
+      tripsOf[t + ofTrip.ready] !== ready ||
+      tripsOf[t + ofTrip.floor] !== floor ||
+      tripsOf[t + ofTrip.asks] !== held ||
+      tripsOf[t + ofTrip.idle] !== idle
+    ) {
+      t += this.inOwnSlot(crew, slot);
+      slot = this.slotOf[crew]!;
+      tripsOf[t + ofTrip.ready] = ready;
+      tripsOf[t + ofTrip.floor] = floor;
+      tripsOf[t + ofTrip.asks] = held;
+      tripsOf[t + ofTrip.idle] = idle;
+    }
+    this.nextTrip[crew] = this.nextTrip[crew]! + 1;
+    this.heldUntil[crew] = 0;
+    if (isNever) return this.lostOn(slot, t);
+    this.take(crew, isNoted ? Math.min(day, numbers.horizon) : -1);
+    this.nextReady[crew] = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
+    return 0;
   }
 
-  /** Goods of a trip are its own from now on; the day on which all are there, Infinity where they never are and nothing is taken. */
-  private takenFrom(crew: number, slot: number, t: number, day: number): number {
+  /** Work on a crew goes on in its slot for this try; how far its records moved. */
+  private inOwnSlot(crew: number, slot: number): number {
+    this.touch(crew);
+    this.isChanged[crew] = 1;
+    return (this.slotOf[crew]! - slot) * this.tripRoom * tripFields;
+  }
+
+  /** The day on which all goods of a trip would be there; Infinity where they never are. */
+  private stockedOn(crew: number, slot: number, t: number): number {
     const { wanted, stops, tripsOf, asked, goods } = this;
     wanted.fill(0);
     const zero = slot * this.stopRoom * stopFields;
@@ -195,15 +230,21 @@ export class CrewsOnStock extends CrewsByWaiting {
       if (at >= totals.length) return Number.POSITIVE_INFINITY;
       from = Math.max(from, this.comesOn[store + one]![at]!);
     }
+    return from;
+  }
+
+  /** What `stockedOn` looked at is the trip's own from now on; noted on `day`, −1: not. */
+  private take(crew: number, day: number): void {
+    const { wanted, asked, goods } = this;
+    const store = this.storeOf[crew]! * goods;
     for (let one = 0; one < goods; one++) {
       if (wanted[one]! <= loadSlack_kg) continue;
       const totals = this.comesTotal[store + one]!;
       asked[store + one]! += wanted[one]!;
       const whole = asked[store + one]! - loadSlack_kg;
       while (totals[this.at[store + one]!]! < whole) this.at[store + one]!++;
-      this.askedBy[store + one]![Math.min(day, this.numbers.horizon)]! += wanted[one]!;
+      if (day >= 0) this.askedBy[store + one]![day]! += wanted[one]!;
     }
-    return from;
   }
 
   /** Jobs of a trip whose goods never come. */

@@ -92,7 +92,7 @@ export class CrewsSharing extends CrewsByWaiting {
       let at = slot * this.tripRoom * tripFields;
       for (let trip = 0; trip < trips; trip++, at += tripFields) {
         one.ends[trip] = this.tripsOf[at + tripFields + ofTrip.first]!;
-        one.notBefore![trip] = this.notBefore[this.tripsOf[at + ofTrip.id]!]!;
+        one.notBefore![trip] = this.leavesNotBefore(crew, at);
       }
       const zero = slot * this.stopRoom * stopFields;
       for (let i = 0, count = this.tripsOf[at + ofTrip.first]!; i < count; i++)

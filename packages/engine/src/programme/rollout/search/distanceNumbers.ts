@@ -33,7 +33,8 @@ export function distanceNumbers(facts: WaitingByDistance): CrewNumbers {
     ...{ base: 0, store: 0, hours: 1, riverHours: 1, mostAway: Infinity, pace: 1, turnaround: 0 },
     ...{ limitKg: capacity_amount, limitLitres: Infinity, longest: Infinity, learned: null },
     may: new Uint8Array(stops).fill(1),
-    ...{ from: 0, dayOf: new Int32Array(1), before: new Int32Array(2), stretch: 1, isEveryDay: true },
+    ...{ from: 0, dayOf: new Int32Array(1), before: new Int32Array(2), lastBack: new Int32Array(1), stretch: 1 },
+    ...{ mostAwayWork: 0, isEveryDay: true },
     ...{ legs: [crewLegs(table, stops, 1, 1)], hasNarrowLegs: false },
   };
   const far = distance_ratio.reduce((most, each) => Math.max(most, each), 0);

@@ -102,13 +102,13 @@ export const windowRules: SearchRules = {
 };
 
 /**
- * Crews with trips of some days that share stock, hauls or carriers, waiting counted: a try times all of them, so that tries are few.
+ * Crews with trips of some days that share stock, hauls or carriers, waiting counted.
  *
  * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); orders and temperatures are ours
  */
 export const sharingRules: SearchRules = {
   ...removal,
-  removed_count: 5,
+  removed_count: 8,
   firstTemperature_ratio: 1,
   lastTemperature_ratio: 0.001,
   orders: [

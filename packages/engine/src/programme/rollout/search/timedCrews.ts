@@ -7,6 +7,10 @@ import type { Draws } from './draws.ts';
 /** Delays of so many days are summed up beforehand; longer ones go on as the last day of them. */
 export const delaySteps = 12;
 
+/** A trip is held back by so many working days at the most, and timed on so many of them. Ours: docs/decisions/0372. */
+const mostHeld_days = 60;
+const mostHeldTries_count = 4;
+
 /** Times that differ by less are the same [day]. */
 export const timeSlack_days = 1e-9;
 
@@ -20,6 +24,8 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
+  /** Are the delays of its trips those of its times now? By slot. */
+  protected readonly isDelayed: Uint8Array;
   /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, where some wait anyway: by trip. */
   protected readonly delays: Float64Array;
   protected readonly periodAt: readonly (readonly number[])[];
@@ -33,6 +39,7 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd = new Float64Array(2 * this.crews);
     this.slotCost = new Float64Array(2 * this.crews);
     this.slotIdle = new Uint8Array(2 * this.crews);
+    this.isDelayed = new Uint8Array(2 * this.crews);
     this.delays = new Float64Array(2 * this.crews * this.tripRoom * delaySteps);
     for (let crew = 0; crew < this.crews; crew++) {
       this.readyEnd[2 * crew] = numbers.byCrew[crew]!.from;
@@ -50,6 +57,7 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd[now] = this.readyEnd[old]!;
     this.slotCost[now] = this.slotCost[old]!;
     this.slotIdle[now] = this.slotIdle[old]!;
+    this.isDelayed[now] = 0;
   }
 
   /** The day that a working day's end falls on: what ends there is handed over on it. */
@@ -99,13 +107,107 @@ export abstract class TimedCrews extends CrewSlots {
       let start = time;
       if (earliest > 0) start = Math.max(start, one.before[Math.min(Math.ceil(earliest), numbers.horizon)]!);
       if (tripsOf[t + ofTrip.floor]! > start) start = tripsOf[t + ofTrip.floor]!;
-      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
-        this.ride(one, crew, slot, t, start);
+      this.timed(one, crew, slot, t, start);
+      tripsOf[t + ofTrip.asks] = tripsOf[t + ofTrip.held]!;
       tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - time;
       time = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
     }
     this.readyEnd[slot] = time;
     this.summed(slot, zero, trips);
+  }
+
+  /** Times a trip that cannot leave before `start`: held back where it would be away too long, and is not if it leaves later. */
+  protected timed(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
+    const { tripsOf } = this;
+    const isStale = tripsOf[t + ofTrip.isStale] === 1;
+    if (!isStale && tripsOf[t + ofTrip.from] === start) return;
+    if (isStale || !this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
+    tripsOf[t + ofTrip.from] = start;
+    tripsOf[t + ofTrip.held] = 0;
+    if (this.numbers.wholeDays && this.isAwayTooLong(one, t, tripsOf[t + ofTrip.leaves]!))
+      this.holdBack(one, crew, slot, t, start);
+  }
+
+  /** Would a trip that takes as many working days as now be away too long, if it left then? What it waits for windows is less by as much as it leaves later. */
+  private isAwayTooLong({ dayOf, lastBack }: OneCrew, t: number, leave: number): boolean {
+    const { tripsOf } = this;
+    const later = Math.max(0, leave - tripsOf[t + ofTrip.leaves]!);
+    const back = leave + tripsOf[t + ofTrip.back]! - Math.min(later, tripsOf[t + ofTrip.waits]!);
+    const last = Math.ceil(back - timeSlack_days) - 1;
+    return back <= dayOf.length - 4 && last > lastBack[Math.floor(leave + timeSlack_days)]!;
+  }
+
+  /** By how many working days must a trip leave later that is away too long, were it to leave as now and be home on its `last`? −1: that helps nothing. */
+  protected heldFor({ lastBack, isEveryDay, mostAwayWork }: OneCrew, leaves: number, last: number): number {
+    const first = Math.floor(leaves + timeSlack_days);
+    if (isEveryDay || last - first > mostAwayWork) return -1;
+    const most = Math.min(mostHeld_days, lastBack.length - last - 4);
+    for (let later = 1; later < most; later++) if (last + later <= lastBack[first + later]!) return later;
+    return -1;
+  }
+
+  /** Would a trip that leaves at `leaves` be away too long with one more job before the stop at `place`? Gone through where `home`, as guessed, is near it. */
+  protected isTooLongWith(
+    one: OneCrew,
+    crew: number,
+    t: number,
+    place: number,
+    job: number,
+    leaves: number,
+    home: number,
+  ): boolean {
+    const most = one.lastBack[Math.floor(leaves + timeSlack_days)]!;
+    if (home <= most || one.learned !== null) return false;
+    return Math.ceil(this.backWith(one, crew, leaves, t, place, job) - timeSlack_days) - 1 > most;
+  }
+
+  /** When a trip that leaves at `start` would be back with one more job before the stop at `place`. */
+  private backWith(one: OneCrew, crew: number, start: number, t: number, place: number, job: number): number {
+    const { stops, tripsOf, numbers } = this;
+    const zero = Math.floor(t / tripFields / this.tripRoom) * this.stopRoom * stopFields;
+    const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
+    let node = one.store;
+    let time = node === one.base ? start : this.legEnd(one, crew, start, one.base, node);
+    for (let stop = zero + tripsOf[t + ofTrip.first]! * stopFields; stop <= end; stop += stopFields) {
+      if (stop === place) {
+        time = this.workedAt(one, crew, time, node, job);
+        node = numbers.nodeOf[job]!;
+      }
+      if (stop === end) break;
+      time = this.workedAt(one, crew, time, node, stops[stop]!);
+      node = numbers.nodeOf[stops[stop]!]!;
+    }
+    return this.legEnd(one, crew, time, node, one.base);
+  }
+
+  private workedAt(one: OneCrew, crew: number, time: number, node: number, job: number): number {
+    const { nodeOf, days, windowAt } = this.numbers;
+    const comes = this.legEnd(one, crew, time, node, nodeOf[job]!);
+    const work = days[job]! * one.pace;
+    if (windowAt[job] === windowAt[job + 1]) return comes + work;
+    const ends = this.endOfWork(one, job, comes, work);
+    return ends < Number.POSITIVE_INFINITY ? ends : comes + work;
+  }
+
+  /** Looks for the first day on which a trip that is away too long could leave and is not; as it was where there is none soon. */
+  private holdBack(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
+    const { tripsOf } = this;
+    if (this.isLocked[tripsOf[t + ofTrip.id]!] === 1) return;
+    const isFixed = tripsOf[t + ofTrip.fixedIn]! >= 0;
+    if (one.isEveryDay && isFixed) return;
+    let later = Math.floor(tripsOf[t + ofTrip.leaves]!);
+    const last = Math.min(later + mostHeld_days, one.dayOf.length - 4);
+    for (let tries = 0; tries < mostHeldTries_count; tries++) {
+      do later++;
+      while (later <= last && this.isAwayTooLong(one, t, later));
+      if (later > last) break;
+      if (!this.shifted(one, crew, slot, t, later)) this.ride(one, crew, slot, t, later);
+      if (!this.isAwayTooLong(one, t, tripsOf[t + ofTrip.leaves]!) && tripsOf[t + ofTrip.value]! < 1e15) {
+        tripsOf[t + ofTrip.held] = later;
+        return;
+      }
+    }
+    if (!this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
   }
 
   /** A trip that goes the same on another day; false where it may not. */
@@ -134,7 +236,8 @@ export abstract class TimedCrews extends CrewSlots {
     const end = zero + trips * tripFields;
     let slopes = numbers.homeWeight;
     let sum = 0;
-    let isIdle = 0;
+    const one = numbers.byCrew[slot >> 1]!;
+    let isIdle = one.isEveryDay ? 0 : 1;
     tripsOf[end + ofTrip.later] = slopes;
     let next = tripsOf[end + ofTrip.first]!;
     for (let t = end - tripFields; t >= zero; t -= tripFields) {
@@ -150,12 +253,15 @@ export abstract class TimedCrews extends CrewSlots {
         numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
     this.slotCost[slot] = sum;
     this.slotIdle[slot] = isIdle;
-    if (isIdle === 1) this.delayed(zero, trips);
+    this.isDelayed[slot] = 0;
   }
 
-  /** Delays from the last trip to the first: what a trip waits anyway is taken off. */
-  private delayed(zero: number, trips: number): void {
+  /** Delays from the last trip to the first: what a trip waits anyway is taken off, what it would be held back is added. */
+  protected delayed(slot: number): void {
     const { tripsOf, delays, numbers } = this;
+    const { isEveryDay, lastBack } = numbers.byCrew[slot >> 1]!;
+    const zero = slot * this.tripRoom * tripFields;
+    const trips = this.tripsIn[slot]!;
     let at = (zero / tripFields + trips) * delaySteps;
     for (let days = 1; days <= delaySteps; days++) delays[at + days - 1] = days * numbers.homeWeight;
     for (let t = zero + (trips - 1) * tripFields; t >= zero; t -= tripFields) {
@@ -164,12 +270,25 @@ export abstract class TimedCrews extends CrewSlots {
       const idle = Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack_days);
       const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack_days);
       const slope = tripsOf[t + ofTrip.later]! - tripsOf[t + tripFields + ofTrip.later]!;
+      const first = Math.floor(tripsOf[t + ofTrip.leaves]! + timeSlack_days);
+      const last = Math.ceil(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]! - timeSlack_days) - 1;
+      const most = isEveryDay || !(last <= lastBack[first]!) ? 0 : Math.min(mostHeld_days, lastBack.length - last - 4);
+      let held = 0;
       for (let days = 1; days <= delaySteps; days++) {
-        const own = days - idle;
-        const on = own - waits;
-        delays[at + days - 1] = own <= 0 ? 0 : own * slope + (on > 0 ? delays[next + on - 1]! : 0);
+        if (days - idle > held) held = days - idle;
+        if (held > 0) while (held < most && last + (held > waits ? held - waits : 0) > lastBack[first + held]!) held++;
+        const on = held - waits;
+        delays[at + days - 1] = held * slope + (on > 0 ? this.delayedBy(next, on) : 0);
       }
     }
+    this.isDelayed[slot] = 1;
+  }
+
+  /** What it costs that trips can leave so many days later, by their delays from entry `at` on. */
+  private delayedBy(at: number, days: number): number {
+    if (days <= delaySteps) return this.delays[at + days - 1]!;
+    const last = this.delays[at + delaySteps - 1]!;
+    return last + (days - delaySteps) * this.tripsOf[(at / delaySteps) * tripFields + ofTrip.later]!;
   }
 
   // long: the exact times of one trip
