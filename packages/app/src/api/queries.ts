@@ -20,13 +20,6 @@ export const queries = {
       queryFn: () => answerOf(api.GET('/api/programmes/{programmeId}/sites', { params: { path: { programmeId } } })),
     }),
 
-  /** What the page of sites needs, those that need her most first. */
-  overview: (programmeId: string) =>
-    queryOptions({
-      queryKey: ['programme', programmeId, 'overview'],
-      queryFn: () => answerOf(api.GET('/api/programmes/{programmeId}/overview', { params: { path: { programmeId } } })),
-    }),
-
   site: (programmeId: string, siteId: string) =>
     queryOptions({
       queryKey: ['programme', programmeId, 'site', siteId],

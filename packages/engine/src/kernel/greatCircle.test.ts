@@ -65,7 +65,10 @@ describe('middleOf', () => {
 
   it('comes in steps where there are many', () => {
     const places = Array.from({ length: 5000 }, (_, i) => at(-8 + (i % 11) / 10, 125 + (i % 7) / 10));
-    const steps = middleInSteps(places);
+    const steps = middleInSteps(
+      Float64Array.from(places, ({ latitude_deg }) => latitude_deg),
+      Float64Array.from(places, ({ longitude_deg }) => longitude_deg),
+    );
     let [count, last] = [0, steps.next()];
     for (; last.done !== true; last = steps.next()) count++;
     expect(count).toBe(4);

@@ -3,18 +3,24 @@ import { Button, ComboBox, Input, Label, ListBox, ListBoxItem, Popover } from 'r
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { findable, findSites } from './findSites.ts';
-import type { MapSite } from './frame.ts';
+import { type MapSites, type MapVerdict, mapVerdicts } from './mapSites.ts';
 
 /** Names offered at once. Ours. */
 const most = 30;
 
 /** Finds a site by name or id, and shows where it lies. */
-export function FindSite({ sites, onFound }: { readonly sites: readonly MapSite[]; onFound(key: string): void }) {
+export function FindSite({ sites, onFound }: { readonly sites: MapSites; onFound(key: string): void }) {
   const { say } = useLanguage();
   const [typed, setTyped] = useState('');
   const all = useMemo(() => findable(sites), [sites]);
   // At once, not deferred: a key pressed right after the last letter is to choose among what those letters find.
-  const items = useMemo(() => findSites(all, typed, most).map((site) => ({ ...site, id: site.key })), [all, typed]);
+  const items = useMemo(
+    () =>
+      findSites(all, typed, most).map((place) => ({
+        ...{ id: sites.keyAt(place), name: sites.nameAt(place), verdict: mapVerdicts[sites.verdict[place]!]! },
+      })),
+    [sites, all, typed],
+  );
   return (
     <ComboBox
       className="find-site on-screen"
@@ -22,10 +28,10 @@ export function FindSite({ sites, onFound }: { readonly sites: readonly MapSite[
       inputValue={typed}
       onInputChange={setTyped}
       onSelectionChange={(key) => {
-        const site = sites.find((one) => one.key === key);
-        if (!site) return;
-        setTyped(site.name);
-        onFound(site.key);
+        const place = key === null ? -1 : sites.placeOf(String(key));
+        if (place < 0) return;
+        setTyped(sites.nameAt(place));
+        onFound(sites.keyAt(place));
       }}
       allowsEmptyCollection
     >
@@ -40,7 +46,7 @@ export function FindSite({ sites, onFound }: { readonly sites: readonly MapSite[
       </div>
       <Popover className="find-site-list">
         <ListBox renderEmptyState={() => <p className="small">{say('map.find_none')}</p>}>
-          {(site: MapSite & { id: string }) => (
+          {(site: { readonly id: string; readonly name: string; readonly verdict: MapVerdict }) => (
             <ListBoxItem id={site.id} textValue={site.name}>
               <VerdictMark verdict={site.verdict} size={16} /> {site.name}{' '}
               <span className="small">{say('map.verdict', { verdict: site.verdict })}</span>

@@ -1,11 +1,15 @@
 import type { AppMessageKey } from '@eavewell/words/app';
 import { memo } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import type { FarSite, Frame, MapSite } from './frame.ts';
+import type { Frame } from './frame.ts';
+import { type MapSites, mapVerdicts } from './mapSites.ts';
 import type { Outline } from './outline.ts';
 import type { TileFault } from './TileSheet.tsx';
 import type { MapFile } from './useMapFiles.ts';
 import type { MapPlace, WaysDrawn } from './ways.ts';
+
+/** Most names told at once. Ours. */
+const most = 200;
 
 interface WordsAsked {
   readonly frame: Frame;
@@ -26,14 +30,28 @@ export const MapWords = memo(function MapWords(asked: WordsAsked) {
   return (
     <div className="map-words small">
       {underCount > 0 && <p>{say('map.under', { count: underCount })}</p>}
-      <NotShown sites={frame.without} title={say('map.without', { count: frame.without.length })} onSelect={onSelect} />
-      <NotShown sites={frame.far} title={say('map.far', { count: frame.far.length })} onSelect={onSelect} />
+      <NotShown
+        sites={frame.near.sites}
+        left={Array.from(frame.without.subarray(0, most), (place) => ({ place, away_km: null }))}
+        count={frame.without.length}
+        title={say('map.without', { count: frame.without.length })}
+        onSelect={onSelect}
+      />
+      <NotShown
+        sites={frame.near.sites}
+        left={frame.far.slice(0, most)}
+        count={frame.far.length}
+        title={say('map.far', { count: frame.far.length })}
+        onSelect={onSelect}
+      />
       <p>{line.join(' ')}</p>
       {ways.without > 0 && <p>{say('map.ways_without', { count: ways.without })}</p>}
       <Beneath {...asked} />
     </div>
   );
 });
+
+const holds = mapVerdicts.indexOf('holds');
 
 /** What is to be said of the lines that are there. */
 function linesOf(ways: WaysDrawn, places: readonly MapPlace[], { near }: Frame): readonly AppMessageKey[] {
@@ -46,7 +64,7 @@ function linesOf(ways: WaysDrawn, places: readonly MapPlace[], { near }: Frame):
     [has('landing'), 'map.line_landing'],
     [has('store'), 'map.line_store'],
     [has('other'), 'map.line_place'],
-    [near.some(({ verdict }) => verdict === 'holds'), 'map.line_holds'],
+    [near.places.some((_, i) => near.verdictAt(i) === holds), 'map.line_holds'],
   ];
   return lines.flatMap(([isThere, key]) => (isThere ? [key] : []));
 }
@@ -70,35 +88,34 @@ function outlineSaid(outline: WordsAsked['outline']): AppMessageKey {
   return outline.isNear ? 'map.outline' : 'map.outline_none';
 }
 
-/** Most names told at once. Ours. */
-const most = 200;
-
 interface NotShownAsked {
-  readonly sites: readonly (MapSite | FarSite)[];
+  readonly sites: MapSites;
+  /** Places of those that are told, and how far they are off where that is why. */
+  readonly left: readonly { readonly place: number; readonly away_km: number | null }[];
+  /** All there are. */
+  readonly count: number;
   readonly title: string;
   onSelect(key: string): void;
 }
 
 /** Sites that are not in the picture, each to be chosen. */
-function NotShown({ sites, title, onSelect }: NotShownAsked) {
+function NotShown({ sites, left, count, title, onSelect }: NotShownAsked) {
   const { say, numbers } = useLanguage();
-  if (sites.length === 0) return null;
-  const away = (site: MapSite | FarSite) =>
-    'away_km' in site ? ` ${say('map.away', { amount: numbers.fixed(site.away_km, 0) })}` : '';
+  if (count === 0) return null;
   return (
     <details>
       <summary>{title}</summary>
       <ul>
-        {sites.slice(0, most).map((site) => (
-          <li key={site.key}>
-            <button type="button" className="press" onClick={() => onSelect(site.key)}>
-              {site.name}
+        {left.map(({ place, away_km }) => (
+          <li key={place}>
+            <button type="button" className="press" onClick={() => onSelect(sites.keyAt(place))}>
+              {sites.nameAt(place)}
             </button>
-            {away(site)}
+            {away_km === null ? '' : ` ${say('map.away', { amount: numbers.fixed(away_km, 0) })}`}
           </li>
         ))}
       </ul>
-      {sites.length > most && <p>{say('map.and_more', { count: sites.length - most })}</p>}
+      {count > left.length && <p>{say('map.and_more', { count: count - left.length })}</p>}
     </details>
   );
 }

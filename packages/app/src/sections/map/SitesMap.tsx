@@ -2,11 +2,12 @@ import type { GeoPosition } from '@eavewell/engine';
 import { Link } from '@tanstack/react-router';
 import { lazy, type ReactNode, Suspense, useDeferredValue, useId, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import type { Frame, MapSite, SitePoint } from './frame.ts';
+import type { Frame, Near, SitePoint } from './frame.ts';
 import { MapButtons } from './MapButtons.tsx';
 import { MapSheet } from './MapSheet.tsx';
 import { MapWords } from './MapWords.tsx';
 import { mapNames, type PointLabel } from './mapNames.ts';
+import type { MapSites } from './mapSites.ts';
 import { siteAt } from './marks.ts';
 import { NorthAndScale } from './NorthAndScale.tsx';
 import type { Plane, PlanePoint } from './plane.ts';
@@ -27,7 +28,7 @@ import './map.css';
 export interface SitesMapProps {
   readonly programmeId: string;
   /** All sites that are to be seen, those that need her most first. */
-  readonly sites: readonly MapSite[];
+  readonly sites: MapSites;
   /** Keys of those the list shows now: larger marks, and names. Where it is not given, the first twelve. */
   readonly listed?: readonly string[];
   readonly selected: string | null;
@@ -45,7 +46,7 @@ export interface SitesMapProps {
 export interface MapOn {
   readonly plane: Plane;
   /** The sites with a place on the map. */
-  readonly near: readonly SitePoint[];
+  readonly near: Near;
   /** Where a point of the plane falls [px]. */
   at(point: PlanePoint): PlanePoint;
 }
@@ -79,7 +80,7 @@ export function SitesMap(props: SitesMapProps) {
   const laid = props.tiles ? 'mercator' : 'stereographic';
   const frame = useFrame(props.programmeId, props.sites, laid);
   if (frame === 'laying') return <div className="map-to-come" />;
-  if (frame === null) return props.sites.length === 0 ? null : <p className="small">{say('map.none_placed')}</p>;
+  if (frame === null) return props.sites.count === 0 ? null : <p className="small">{say('map.none_placed')}</p>;
   return <Drawn key={props.tiles?.file ?? ''} {...props} frame={frame} />;
 }
 
@@ -90,7 +91,7 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
   const outline = useOutline(frame.plane, frame.box);
   const [tileFault, setTileFault] = useState<TileFault | null>(null);
   const found = (key: string) => {
-    const site = frame.near.find((one) => one.key === key);
+    const site = frame.near.at(frame.near.indexOf(key));
     if (site) map.seen.show(site.point);
     onSelect(key);
   };
@@ -150,7 +151,7 @@ function MapFrame({
 }) {
   const { say } = useLanguage();
   const help = useId();
-  const count = frame.near.length;
+  const count = frame.near.count;
   const { element, hand, steps, seen, size, told } = map;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields; this is a picture with keys of its own
@@ -182,8 +183,6 @@ function MapFrame({
 
 type UsedMap = ReturnType<typeof useMap>;
 
-const noSites: readonly SitePoint[] = [];
-
 /** What is seen of the map, what is drawn in it, and what hands and keys do to it. */
 function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = false, own, onSelect }: SitesMapProps) {
   const [element, sheet] = [useRef<HTMLDivElement>(null), useRef<HTMLDivElement>(null)];
@@ -195,7 +194,8 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
   const seen = useMapView(frame, points, size);
   const { view } = seen;
   const steps = useSteps(frame.near, seen, onSelect);
-  const [pointed, setPointed] = useState<SitePoint | null>(null);
+  const [pointedKey, setPointed] = useState<string | null>(null);
+  const pointed = usePoint(frame, pointedKey);
   const find = (at: PlanePoint) => (size ? siteAt(frame.near, view, size, at, within) : null);
   const hand = useMapMoves(element, sheet, {
     move: seen.move,
@@ -204,14 +204,14 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
       const site = find(at);
       if (site) onSelect(site.key);
     },
-    point: (at) => setPointed(at && find(at)),
+    point: (at) => setPointed((at && find(at)?.key) ?? null),
   });
-  const large = useMemo(() => new Set(listed ?? sites.slice(0, first).map(({ key }) => key)), [listed, sites]);
-  const drawn = useMarks(own ? noSites : frame.near, large, view, size);
-  const chosen = useMemo(
-    () => (selected === null ? null : (frame.near.find(({ key }) => key === selected) ?? null)),
-    [frame, selected],
-  );
+  const large = useMemo(() => {
+    const places = listed?.map((key) => sites.placeOf(key)) ?? Array.from({ length: first }, (_, place) => place);
+    return new Set(places);
+  }, [listed, sites]);
+  const drawn = useMarks(own ? null : frame.near, large, view, size);
+  const chosen = usePoint(frame, selected);
   const told = steps.told ?? pointed;
   const most = isWhole ? manyNames : fewNames;
   // Letters are measured when the marks stand.
@@ -219,11 +219,15 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
   const isLettered = useDeferredValue(drawn.marks.length > 0 || drawn.specks !== '' || own !== undefined, false);
   const names = useMemo(() => {
     if (!size || !isLettered) return [];
-    const named = [...new Set([steps.told, pointed, chosen].filter((site) => site !== null))];
-    return mapNames({ drawn, named, labels, places, ways, most }, view, size);
+    const named = new Map([steps.told, pointed, chosen].flatMap((site) => (site === null ? [] : [[site.key, site]])));
+    return mapNames({ drawn, named: [...named.values()], labels, places, ways, most }, view, size);
   }, [size, isLettered, steps.told, pointed, chosen, drawn, labels, places, ways, most, view]);
   return { element, sheet, size, ways, places, seen, steps, hand, drawn, names, selected: chosen, told };
 }
+
+/** The site with a key, where it is in the picture: the same thing as long as both are. */
+const usePoint = ({ near }: Frame, key: string | null): SitePoint | null =>
+  useMemo(() => (key === null ? null : near.at(near.indexOf(key))), [near, key]);
 
 const labelsOn = (plane: Plane, labels: OwnMap['labels']): readonly PointLabel[] =>
   labels.flatMap(({ latitude_deg, longitude_deg, ...label }) => {

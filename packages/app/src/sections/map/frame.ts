@@ -1,31 +1,68 @@
 import { type GeoPosition, greatCircle_km, middleInSteps } from '@eavewell/engine';
+import { type MapSites, type MapVerdict, mapVerdicts } from './mapSites.ts';
 import { type Laid, type Plane, type PlanePoint, planeAt } from './plane.ts';
 
-/** A site as the map is given it. Those that need her most come first. */
-export interface MapSite {
+/** A site with its point on the plane: made of those that are looked at. */
+export interface SitePoint {
   readonly key: string;
   readonly name: string;
-  readonly latitude_deg: number | null;
-  readonly longitude_deg: number | null;
-  readonly verdict: 'holds' | 'tight' | 'short' | 'unknown' | 'notJudged';
-}
-
-/** A site with its point on the plane. */
-export interface SitePoint extends MapSite {
+  readonly verdict: MapVerdict;
   readonly point: PlanePoint;
 }
 
 /** A site so far off that the picture would be squashed to show it. */
-export interface FarSite extends MapSite {
+export interface FarSite {
+  readonly place: number;
   readonly away_km: number;
+}
+
+/** The sites that are in the picture, in their order: the place of each among all, and its point on the plane [km]. */
+export class Near {
+  constructor(
+    readonly sites: MapSites,
+    readonly places: Uint32Array,
+    readonly east_km: Float64Array,
+    readonly south_km: Float64Array,
+  ) {}
+
+  get count(): number {
+    return this.places.length;
+  }
+
+  /** The number of its verdict. */
+  verdictAt(i: number): number {
+    return this.sites.verdict[this.places[i]!]!;
+  }
+
+  keyAt(i: number): string {
+    return this.sites.keyAt(this.places[i]!);
+  }
+
+  /** One of them as it is looked at; null where there is none. */
+  at(i: number): SitePoint | null {
+    const place = this.places[i];
+    if (place === undefined) return null;
+    return {
+      ...{ key: this.sites.keyAt(place), name: this.sites.nameAt(place) },
+      verdict: mapVerdicts[this.verdictAt(i)]!,
+      point: [this.east_km[i]!, this.south_km[i]!],
+    };
+  }
+
+  /** Which of them has a key; -1: none. */
+  indexOf(key: string): number {
+    const place = this.sites.placeOf(key);
+    return place < 0 ? -1 : this.places.indexOf(place);
+  }
 }
 
 /** What the picture shows, and what it does not. */
 export interface Frame {
   readonly plane: Plane;
-  readonly near: readonly SitePoint[];
+  readonly near: Near;
   readonly far: readonly FarSite[];
-  readonly without: readonly MapSite[];
+  /** Places of those without a position. */
+  readonly without: Uint32Array;
   /** Least and greatest east and south of what is near [km]. */
   readonly box: Box;
   /** The same, before it is made a kilometre wide at least; null where nothing is near. */
@@ -46,11 +83,6 @@ const [farShare, farLeast] = [0.01, 3] as const;
 /** What is left out lies so many times as far from the middle as all the others, and so far at least [km]. Ours. */
 const [farTimes, farFrom_km] = [2.5, 25] as const;
 
-/** A site that has a position. Of ten thousand no others are made for it. */
-type Placed = MapSite & GeoPosition;
-
-const isPlaced = (site: MapSite): site is Placed => site.latitude_deg !== null && site.longitude_deg !== null;
-
 /** Sites that are laid on the plane before others may have their turn: half a millisecond of a slow computer, and several where it is done for the first time. Ours. */
 const step_sites = 60;
 
@@ -62,7 +94,7 @@ const step_sites = 60;
  * @param laid - how the earth is laid flat
  * @returns the picture; null where no site has a position
  */
-export function frameOf(sites: readonly MapSite[], laid: Laid = 'stereographic'): Frame | null {
+export function frameOf(sites: MapSites, laid: Laid = 'stereographic'): Frame | null {
   const steps = frameInSteps(sites, laid);
   for (;;) {
     const { done, value } = steps.next();
@@ -71,43 +103,61 @@ export function frameOf(sites: readonly MapSite[], laid: Laid = 'stereographic')
 }
 
 /** The same, step by step, so that a page with ten thousand sites stays quick while they are laid. */
-export function* frameInSteps(sites: readonly MapSite[], laid: Laid = 'stereographic'): Generator<void, Frame | null> {
-  const placed: Placed[] = [];
-  const without: MapSite[] = [];
-  for (const [i, site] of sites.entries()) {
-    if (isPlaced(site)) placed.push(site);
-    else without.push(site);
-    if (i % step_sites === 0) yield;
-  }
+export function* frameInSteps(sites: MapSites, laid: Laid = 'stereographic'): Generator<void, Frame | null> {
+  const isPlaced = (place: number) =>
+    !(Number.isNaN(sites.latitude_deg[place]) || Number.isNaN(sites.longitude_deg[place]));
+  const all = Uint32Array.from({ length: sites.count }, (_, place) => place);
+  const [placed, without] = [all.filter(isPlaced), all.filter((place) => !isPlaced(place))];
+  const positions = new Positions(sites, placed);
   yield;
-  const middle = (yield* middleInSteps(placed)) ?? placed[0] ?? null;
+  const middle = (yield* middleInSteps(positions.latitude_deg, positions.longitude_deg)) ?? positions.at(0);
   if (middle === null) return null;
   yield;
   const away_km = new Float64Array(placed.length);
-  for (const [i, site] of placed.entries()) {
-    away_km[i] = greatCircle_km(middle, site);
+  for (let i = 0; i < placed.length; i++) {
+    away_km[i] = greatCircle_km(middle, positions.at(i)!);
     if (i % step_sites === 0) yield;
   }
   const limit_km = farLimit_km(away_km.slice());
   yield;
   const plane = planeAt(middle, laid);
-  const near: SitePoint[] = [];
+  const [places, east_km, south_km] = [
+    placed.slice(),
+    new Float64Array(placed.length),
+    new Float64Array(placed.length),
+  ];
   const far: FarSite[] = [];
-  let [bounds, reach_km]: [Box | null, number] = [null, 0];
-  for (let from = 0; from < placed.length; from += step_sites) {
-    const points: PlanePoint[] = [];
-    for (let i = from; i < Math.min(from + step_sites, placed.length); i++) {
-      const site = placed[i]!;
-      const point = away_km[i]! > limit_km ? null : plane.at(site);
-      if (point) points.push(point);
-      if (point) near.push({ ...site, point });
-      else far.push({ ...site, away_km: away_km[i]! });
+  let [bounds, reach_km, count]: [Box | null, number, number] = [null, 0, 0];
+  for (let i = 0; i < placed.length; i++) {
+    const point = away_km[i]! > limit_km ? null : plane.at(positions.at(i)!);
+    if (point === null) far.push({ place: placed[i]!, away_km: away_km[i]! });
+    else {
+      places[count] = placed[i]!;
+      [east_km[count], south_km[count]] = point;
+      count++;
+      bounds = boundsWith(point, bounds);
+      reach_km = Math.max(reach_km, Math.hypot(...point));
     }
-    bounds = boundsOf(points, bounds);
-    reach_km = points.reduce((most, point) => Math.max(most, Math.hypot(...point)), reach_km);
-    yield;
+    if (i % step_sites === 0) yield;
   }
+  const near = new Near(sites, places.subarray(0, count), east_km.subarray(0, count), south_km.subarray(0, count));
   return { plane, near, far, without, box: boxOf([], bounds), bounds, reach_km };
+}
+
+/** Where the sites lie that have a position. */
+class Positions {
+  readonly latitude_deg: Float64Array;
+  readonly longitude_deg: Float64Array;
+
+  constructor(sites: MapSites, places: Uint32Array) {
+    this.latitude_deg = Float64Array.from(places, (place) => sites.latitude_deg[place]!);
+    this.longitude_deg = Float64Array.from(places, (place) => sites.longitude_deg[place]!);
+  }
+
+  at(i: number): GeoPosition | null {
+    const [latitude_deg, longitude_deg] = [this.latitude_deg[i], this.longitude_deg[i]];
+    return latitude_deg === undefined || longitude_deg === undefined ? null : { latitude_deg, longitude_deg };
+  }
 }
 
 /** Beyond which distance from the middle is a site left out? */
@@ -118,24 +168,17 @@ function farLimit_km(away: Float64Array): number {
   return Math.max(kept * farTimes, farFrom_km);
 }
 
-/** Least and greatest east and south of points, and of bounds known before; null where there are none. */
-function boundsOf(points: readonly PlanePoint[], known: Box | null = null): Box | null {
-  let { west, east, north, south } = known ?? {
-    ...{ west: Number.POSITIVE_INFINITY, east: Number.NEGATIVE_INFINITY },
-    ...{ north: Number.POSITIVE_INFINITY, south: Number.NEGATIVE_INFINITY },
-  };
-  for (const [x, y] of points) {
-    west = Math.min(west, x);
-    east = Math.max(east, x);
-    north = Math.min(north, y);
-    south = Math.max(south, y);
-  }
-  return west > east ? null : { west, east, north, south };
+/** Bounds that a point lies in as well: of bounds known before, or its own. */
+function boundsWith([x, y]: PlanePoint, known: Box | null): Box {
+  if (known === null) return { west: x, east: x, north: y, south: y };
+  const { west, east, north, south } = known;
+  if (x >= west && x <= east && y >= north && y <= south) return known;
+  return { west: Math.min(west, x), east: Math.max(east, x), north: Math.min(north, y), south: Math.max(south, y) };
 }
 
 /** The box round points, and round bounds known before; a kilometre wide at least. */
 export function boxOf(points: readonly PlanePoint[], known: Box | null = null): Box {
-  const bounds = boundsOf(points, known);
+  const bounds = points.reduce<Box | null>((box, point) => boundsWith(point, box), known);
   if (bounds === null) return { west: -1, east: 1, north: -1, south: 1 };
   const { west, east, north, south } = bounds;
   const [wide, high] = [Math.max(0, 1 - (east - west)) / 2, Math.max(0, 1 - (south - north)) / 2];

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { SitePoint } from './frame.ts';
+import { type FewSite, nearOf } from './fewSites.ts';
 import { marksOf, siteAt } from './marks.ts';
 import { placeNames } from './names.ts';
 import { scaleBarOf } from './scaleBar.ts';
@@ -7,22 +7,22 @@ import { fitted, onPicture, type View, zoomed } from './view.ts';
 
 const size = { wide: 400, high: 400 };
 const view: View = { east_km: 0, south_km: 0, pixels_per_km: 10 };
-const point = (key: string, verdict: SitePoint['verdict'], x: number, y: number): SitePoint => ({
-  ...{ key, name: key, latitude_deg: 0, longitude_deg: 0, verdict },
-  point: [x, y],
+const point = (key: string, verdict: FewSite['verdict'], x: number, y: number) => ({
+  ...{ key, verdict },
+  point: [x, y] as const,
 });
 const dots = (path: string) => path.split('M').length - 1;
 
 describe('marks', () => {
   test('the worst takes the place, the others on it become dots of their colour, and none is lost', () => {
     const sites = [point('a', 'short', 0, 0), point('b', 'tight', 0.1, 0), point('c', 'unknown', 5, 5)];
-    const drawn = marksOf(sites, new Set(), view, size);
+    const drawn = marksOf(nearOf(sites), new Set(), view, size);
     expect(drawn.marks.map(({ site }) => site.key).sort()).toEqual(['a', 'c']);
     expect([dots(drawn.under.tight), drawn.underCount]).toEqual([1, 1]);
   });
 
   test('what the list shows comes before what is worse', () => {
-    const drawn = marksOf([point('a', 'short', 0, 0), point('b', 'tight', 0, 0)], new Set(['b']), view, size);
+    const drawn = marksOf(nearOf([point('a', 'short', 0, 0), point('b', 'tight', 0, 0)]), new Set([1]), view, size);
     expect(drawn.marks.map(({ site, size: high }) => [site.key, high])).toEqual([['b', 20]]);
     expect(dots(drawn.under.short)).toBe(1);
   });
@@ -31,19 +31,19 @@ describe('marks', () => {
     const sites = Array.from({ length: 10_000 }, (_, i) =>
       point(`S${i}`, i % 4 === 0 ? 'short' : 'holds', (i % 100) * 0.4 - 20, Math.floor(i / 100) * 0.4 - 20),
     );
-    const drawn = marksOf(sites, new Set(), view, size);
+    const drawn = marksOf(nearOf(sites), new Set(), view, size);
     expect(drawn.marks.length).toBeLessThanOrEqual(400);
     expect(drawn.marks.length + drawn.underCount).toBe(2500);
     expect(dots(drawn.specks)).toBe(7500);
-    const far = marksOf(sites, new Set(), { ...view, pixels_per_km: 1 }, size);
+    const far = marksOf(nearOf(sites), new Set(), { ...view, pixels_per_km: 1 }, size);
     expect(dots(far.specks)).toBeLessThan(500);
   });
 
   test('a press means the nearest site, an exception before a speck as near, and nothing far off', () => {
     const sites = [point('speck', 'holds', 1, 0), point('mark', 'short', 2.2, 0)];
-    expect(siteAt(sites, view, size, [215, 200], 22)?.key).toBe('mark');
-    expect(siteAt(sites, view, size, [209, 200], 22)?.key).toBe('speck');
-    expect(siteAt(sites, view, size, [300, 300], 22)).toBeNull();
+    expect(siteAt(nearOf(sites), view, size, [215, 200], 22)?.key).toBe('mark');
+    expect(siteAt(nearOf(sites), view, size, [209, 200], 22)?.key).toBe('speck');
+    expect(siteAt(nearOf(sites), view, size, [300, 300], 22)).toBeNull();
   });
 });
 

@@ -1,14 +1,19 @@
-import type { SitePoint } from './frame.ts';
+import type { Near, SitePoint } from './frame.ts';
+import { mapVerdicts } from './mapSites.ts';
 import type { PlanePoint } from './plane.ts';
 import { onPicture, type Size, type View } from './view.ts';
 
-/** A site with its place in the picture [px]. */
-export interface Mark {
-  readonly site: SitePoint;
+/** A place in the picture [px]. */
+interface Spot {
   readonly x: number;
   readonly y: number;
-  /** How high its mark is [px]. */
+  /** How high the mark on it is [px]. */
   readonly size: number;
+}
+
+/** A site with its place in the picture. */
+export interface Mark extends Spot {
+  readonly site: SitePoint;
 }
 
 /** What is drawn of the sites. */
@@ -29,18 +34,19 @@ const [apart, specksApart] = [0.75, 2] as const;
 /** Most marks with a shape of their own in one picture. Ours. */
 const most = 400;
 
-const isException = ({ verdict }: SitePoint) => verdict === 'short' || verdict === 'tight' || verdict === 'unknown';
+/** Verdicts with a mark of their own are those before it. */
+const notJudged = mapVerdicts.indexOf('notJudged');
 const dot = (x: number, y: number) => `M${Math.round(x * 2) / 2} ${Math.round(y * 2) / 2}h0`;
 
 /**
  * Which marks and specks does the picture show? The worst come first and take their place; a mark that would lie on one of them
  * becomes a dot, and specks on one spot are drawn once, so that ten thousand sites are drawn as quickly as a thousand.
  *
- * @param sites - with their points, those that need her most first
- * @param listed - those the list shows: they are larger and come before all others
+ * @param near - the sites with their points, those that need her most first
+ * @param listed - places of those the list shows: they are larger and come before all others
  */
-export function marksOf(sites: readonly SitePoint[], listed: ReadonlySet<string>, view: View, size: Size): MarksDrawn {
-  const steps = marksInSteps(sites, listed, view, size);
+export function marksOf(near: Near, listed: ReadonlySet<number>, view: View, size: Size): MarksDrawn {
+  const steps = marksInSteps(near, listed, view, size);
   for (;;) {
     const { done, value } = steps.next();
     if (done) return value;
@@ -52,8 +58,8 @@ const step_sites = 500;
 
 /** The same, step by step: the first time a browser does it, it takes several times as long as later. */
 export function* marksInSteps(
-  sites: readonly SitePoint[],
-  listed: ReadonlySet<string>,
+  near: Near,
+  listed: ReadonlySet<number>,
   view: View,
   size: Size,
 ): Generator<void, MarksDrawn> {
@@ -61,13 +67,13 @@ export function* marksInSteps(
   const drawing = new Drawing();
   // Those the list shows come first; nothing is made of the others but what is drawn, as there may be ten thousand.
   for (const isLarge of [true, false])
-    for (const [i, site] of sites.entries()) {
+    for (let i = 0; i < near.count; i++) {
       if (i % step_sites === 0) yield;
-      const isMark = isException(site);
-      if (isMark ? listed.has(site.key) !== isLarge : !isLarge) continue;
-      if (!picture.sees(site)) continue;
+      const isMark = near.verdictAt(i) < notJudged;
+      if (isMark ? listed.has(near.places[i]!) !== isLarge : !isLarge) continue;
+      if (!picture.sees(near.east_km[i]!, near.south_km[i]!)) continue;
       const { x, y } = picture;
-      if (isMark) drawing.mark({ site, x, y, size: isLarge ? large : small });
+      if (isMark) drawing.mark(near, i, { x, y, size: isLarge ? large : small });
       else drawing.speck(x, y);
     }
   return drawing.drawn();
@@ -89,10 +95,10 @@ class Picture {
   }
 
   /** Does a site lie in it, or close to it? Then `x` and `y` tell where. Ten thousand sites pass here at each step nearer. */
-  sees({ point }: SitePoint): boolean {
+  sees(east_km: number, south_km: number): boolean {
     const { wide, high } = this.size;
-    this.x = this.left + point[0] * this.view.pixels_per_km;
-    this.y = this.top + point[1] * this.view.pixels_per_km;
+    this.x = this.left + east_km * this.view.pixels_per_km;
+    this.y = this.top + south_km * this.view.pixels_per_km;
     // As much again on every side, so that marks come in while the map is dragged.
     return this.x >= -wide / 2 && this.y >= -high / 2 && this.x <= 1.5 * wide && this.y <= 1.5 * high;
   }
@@ -107,12 +113,12 @@ class Drawing {
   private readonly under: Record<keyof MarksDrawn['under'], string[]> = { short: [], tight: [], unknown: [] };
   private underCount = 0;
 
-  mark(mark: Mark): void {
-    if (this.marks.length < most && this.taken.takes(mark)) {
-      this.marks.push(mark);
+  mark(near: Near, i: number, spot: Spot): void {
+    if (this.marks.length < most && this.taken.takes(spot)) {
+      this.marks.push({ site: near.at(i)!, ...spot });
       return;
     }
-    this.under[mark.site.verdict as keyof MarksDrawn['under']].push(dot(mark.x, mark.y));
+    this.under[mapVerdicts[near.verdictAt(i)] as keyof MarksDrawn['under']].push(dot(spot.x, spot.y));
     this.underCount++;
   }
 
@@ -142,10 +148,10 @@ function isNewSpot(spots: Set<number>, x: number, y: number): boolean {
 
 /** Places that are taken, in squares of the size of a large mark. */
 class Taken {
-  private readonly squares = new Map<number, Mark[]>();
+  private readonly squares = new Map<number, Spot[]>();
 
   /** Takes the place of a mark, unless another lies there. */
-  takes(mark: Mark): boolean {
+  takes(mark: Spot): boolean {
     const [column, row] = [Math.floor(mark.x / large), Math.floor(mark.y / large)];
     for (let i = column - 1; i <= column + 1; i++)
       for (let j = row - 1; j <= row + 1; j++) if (this.isOver(this.squares.get(squareOf(i, j)), mark)) return false;
@@ -156,7 +162,7 @@ class Taken {
     return true;
   }
 
-  private isOver(others: readonly Mark[] | undefined, { x, y, size }: Mark): boolean {
+  private isOver(others: readonly Spot[] | undefined, { x, y, size }: Spot): boolean {
     if (others === undefined) return false;
     for (const other of others)
       if (Math.hypot(other.x - x, other.y - y) < apart * Math.min(size, other.size)) return true;
@@ -168,20 +174,14 @@ class Taken {
 const squareOf = (column: number, row: number): number => column * 100_000 + row;
 
 /** The site nearest to a point of the picture, within so many pixels; of two as near, the one that needs her more. */
-export function siteAt(
-  sites: readonly SitePoint[],
-  view: View,
-  size: Size,
-  [x, y]: PlanePoint,
-  within: number,
-): SitePoint | null {
-  let best: SitePoint | null = null;
+export function siteAt(near: Near, view: View, size: Size, [x, y]: PlanePoint, within: number): SitePoint | null {
+  let best = -1;
   let least = within;
-  for (const site of sites) {
-    const [left, top] = onPicture(view, size, site.point);
+  for (let i = 0; i < near.count; i++) {
+    const [left, top] = onPicture(view, size, [near.east_km[i]!, near.south_km[i]!]);
     // An exception is larger than a speck, and is meant where both are near.
-    const away = Math.hypot(left - x, top - y) * (isException(site) ? 0.6 : 1);
-    if (away < least) [best, least] = [site, away];
+    const away = Math.hypot(left - x, top - y) * (near.verdictAt(i) < notJudged ? 0.6 : 1);
+    if (away < least) [best, least] = [i, away];
   }
-  return best;
+  return near.at(best);
 }

@@ -1,5 +1,6 @@
 import { startTransition, useEffect, useState } from 'react';
-import { type Frame, frameInSteps, type MapSite } from './frame.ts';
+import { type Frame, frameInSteps } from './frame.ts';
+import type { MapSites } from './mapSites.ts';
 import type { Laid } from './plane.ts';
 import { inSlices } from './slices.ts';
 
@@ -11,7 +12,7 @@ import { inSlices } from './slices.ts';
  * @param laid - how the earth is laid flat
  * @returns the picture; null where no site has a position, `laying` before it is there
  */
-export function useFrame(programmeId: string, sites: readonly MapSite[], laid: Laid): Frame | null | 'laying' {
+export function useFrame(programmeId: string, sites: MapSites, laid: Laid): Frame | null | 'laying' {
   const [found, setFound] = useState<{ readonly of: string; readonly frame: Frame | null } | null>(null);
   const of = `${programmeId} ${laid}`;
   useEffect(() => {

@@ -1,5 +1,5 @@
-import { type KeyboardEvent, useState } from 'react';
-import type { SitePoint } from './frame.ts';
+import { type KeyboardEvent, useMemo, useState } from 'react';
+import type { Near } from './frame.ts';
 import type { MapView } from './useMapView.ts';
 
 /** How far an arrow key moves the map [px], and how much a press brings it nearer. Ours. */
@@ -11,14 +11,14 @@ export const nearerByPress = 1.6;
  * The keys of a map: arrows move it, plus and minus bring it nearer and farther, 0 shows all; Page Down and Page Up go from
  * site to site, those that need her most first, and Enter chooses.
  *
- * @param sites - those with a place on the map, in that order
+ * @param near - the sites with a place on the map, in that order
  */
-export function useSteps(sites: readonly SitePoint[], view: MapView, onSelect: (key: string) => void) {
+export function useSteps(near: Near, view: MapView, onSelect: (key: string) => void) {
   const [toldKey, setTold] = useState<string | null>(null);
-  const place = toldKey === null ? -1 : sites.findIndex(({ key }) => key === toldKey);
-  const told = sites[place] ?? null;
+  const place = toldKey === null ? -1 : near.indexOf(toldKey);
+  const told = useMemo(() => near.at(place), [near, place]);
   const go = (by: 1 | -1) => {
-    const next = sites[(place === -1 && by === -1 ? 0 : place + by + sites.length) % sites.length];
+    const next = near.at((place === -1 && by === -1 ? 0 : place + by + near.count) % near.count);
     if (!next) return;
     setTold(next.key);
     view.show(next.point);

@@ -26,8 +26,7 @@ export function SitePage() {
   const { data: site } = useSuspenseQuery(queries.site(programmeId, siteId));
   const { data: overview } = useQuery(overviewQuery(programmeId, code, false));
   const { design } = site;
-  const place = overview?.places.get(siteId);
-  const entry = place === undefined ? undefined : overview?.sites[place];
+  const entry = overview?.siteAt(overview.placeOf(siteId));
   const row = site.rows.find(({ table }) => table === 'sites')?.cells ?? {};
   const name = row['name'] ?? design?.name ?? siteId;
   const isCupOfBefore = useIsCupOfBefore(programmeId, siteId, site);

@@ -1,18 +1,22 @@
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { type SiteEntry, type Standing, standingOf } from './overview.ts';
+import type { Overview } from './overviewOpened.ts';
 import { leadWords, lineWords, mendWords, peopleWords } from './rowWords.ts';
 import { markOf } from './Tally.tsx';
 
 /** The whole list on paper: every site that is shown, not the rows of the screen alone. */
 export function PrintList({
   name,
-  sites,
+  overview,
+  places,
   shown,
   isDone,
 }: {
   readonly name: string;
-  readonly sites: readonly SiteEntry[];
+  readonly overview: Overview;
+  /** Of the sites in it, in their order. */
+  readonly places: Uint32Array;
   readonly shown: readonly Standing[];
   readonly isDone: boolean;
 }) {
@@ -22,7 +26,7 @@ export function PrintList({
   return (
     <section className="print-list">
       <h2>{say('sites.print_title', { name })}</h2>
-      <p>{say('sites.print_about', { count: sites.length, day, verdicts })}</p>
+      <p>{say('sites.print_about', { count: places.length, day, verdicts })}</p>
       <p>{say('sites.print_caution')}</p>
       <table>
         <thead>
@@ -33,8 +37,8 @@ export function PrintList({
           </tr>
         </thead>
         <tbody>
-          {sites.map((site) => (
-            <PrintRow key={site.key} site={site} isDone={isDone} />
+          {Array.from(places, (place) => (
+            <PrintRow key={place} site={overview.siteAt(place)!} isDone={isDone} />
           ))}
         </tbody>
       </table>

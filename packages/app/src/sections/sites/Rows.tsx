@@ -72,7 +72,8 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
   }, [wanted]);
   // Rows are made when there is time for it, a few at once: moving the page never waits for them.
   const items = useDeferredValue(rows.getVirtualItems());
-  const drawn = useFewAtOnce(isPlaced ? items : none, focusedRow).filter(({ index }) => index < collection.size);
+  const ofSites = useMemo(() => itemsOfSites(isPlaced ? items : none, collection), [isPlaced, items, collection]);
+  const drawn = useFewAtOnce(ofSites, focusedRow);
   useShown(collection, rows.range, onShown);
   const { measureElement: measure } = rows;
   const given: RowGiven = useMemo(
@@ -84,11 +85,11 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
     <div role="presentation" style={{ blockSize: rows.getTotalSize() }}>
       {drawn.map(({ index, start, key }, i) => (
         <SiteRow
-          key={String(key)}
+          key={key}
           row={index}
           gap={start - (drawn[i - 1]?.end ?? rows.options.scrollMargin)}
           at={at(index)}
-          isChosen={manager.isSelected(key as string)}
+          isChosen={manager.isSelected(key)}
           isNoneChosen={isEmpty}
           given={given}
         />
@@ -99,9 +100,20 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
 
 const none: readonly VirtualItem[] = [];
 
+/** A row that is to be drawn, with the key of its site: it stays the row of that site where the list is another. */
+interface Item extends Omit<VirtualItem, 'key'> {
+  readonly key: string;
+}
+
+const itemsOfSites = (items: readonly VirtualItem[], collection: SiteCollection): readonly Item[] =>
+  items.flatMap((item) => {
+    const key = collection.keyAt(item.index);
+    return key === null ? [] : [{ ...item, key: String(key) }];
+  });
+
 /** Of the rows that are to be drawn: those that are there already, and a few new ones; then a few more, until all are there. */
-function useFewAtOnce(items: readonly VirtualItem[], first: number): readonly VirtualItem[] {
-  const there = useRef<ReadonlySet<VirtualItem['key']> | null>(null);
+function useFewAtOnce(items: readonly Item[], first: number): readonly Item[] {
+  const there = useRef<ReadonlySet<string> | null>(null);
   // New rows since the browser drew last: the list may be rendered several times before it does so again.
   const made_count = useRef(0);
   const room_count = useRef<number>(fewest_new);
@@ -140,12 +152,7 @@ function useFewAtOnce(items: readonly VirtualItem[], first: number): readonly Vi
 }
 
 /** The rows that are there, the one that has the focus, and new ones as far as there is room for them. */
-function fewOf(
-  items: readonly VirtualItem[],
-  there: ReadonlySet<VirtualItem['key']> | null,
-  first: number,
-  most_count: number,
-) {
+function fewOf(items: readonly Item[], there: ReadonlySet<string> | null, first: number, most_count: number) {
   // The sheet round them comes before them all.
   if (there === null) return [];
   let room = most_count;
@@ -179,7 +186,8 @@ function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCo
     scrollMargin: margin ?? 0,
     scrollPaddingStart: over_px,
     scrollPaddingEnd: under_px,
-    getItemKey: useCallback((row: number) => collection.keyAt(row) ?? row, [collection]),
+    // A number, as all rows are gone over each time one is measured.
+    getItemKey: useCallback((row: number) => collection.places[row] ?? row, [collection]),
     rangeExtractor,
     useFlushSync: false,
     // At first the page stands where it stands: to scroll it there would make the browser lay it out before its time.

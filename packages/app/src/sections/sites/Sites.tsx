@@ -5,7 +5,6 @@ import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { NoSites } from './NoSites.tsx';
-import type { SiteEntry } from './overview.ts';
 import { overviewQuery } from './overviewQuery.ts';
 import { Progress } from './Progress.tsx';
 import { Sentence } from './Sentence.tsx';
@@ -21,15 +20,15 @@ export function Sites() {
   const isRunning = state.done_fraction < 1 && !state.isFailed && !state.isCalledOff;
   const { data: overview } = useSuspenseQuery(overviewQuery(programmeId, code, isRunning));
   const isDrawn = useIsDrawn('sites');
-  if (overview.sites.length === 0) return <NoSites programmeId={programmeId} />;
-  const { head, sites } = overview;
+  if (overview.count === 0) return <NoSites programmeId={programmeId} />;
+  const { head, numbers, count } = overview;
   const isOfBefore = head.designVersion !== null && head.designVersion !== state.version;
   return (
     <>
       <Sentence tally={head.tally} />
-      <Progress programmeId={programmeId} state={state} count={sites.length} isOfBefore={isOfBefore} />
+      <Progress programmeId={programmeId} state={state} count={count} isOfBefore={isOfBefore} />
       <TallyBar tally={head.tally} />
-      <NoStorm programmeId={programmeId} sites={sites} />
+      {numbers.isWithoutStorm ? <NoStorm programmeId={programmeId} /> : null}
       {isDrawn ? (
         <SitesSheet
           programmeId={programmeId}
@@ -43,16 +42,8 @@ export function Sites() {
 }
 
 /** Where no gauge has a storm no gutter is judged: it is said once, with the way to where storms are put in. */
-const NoStorm = memo(function NoStorm({
-  programmeId,
-  sites,
-}: {
-  readonly programmeId: string;
-  readonly sites: readonly SiteEntry[];
-}) {
+const NoStorm = memo(function NoStorm({ programmeId }: { readonly programmeId: string }) {
   const { say } = useLanguage();
-  const isJudged = sites.some(({ hasStorm }) => hasStorm !== null);
-  if (!isJudged || sites.some(({ hasStorm }) => hasStorm === true)) return null;
   return (
     <p className="small no-storm">
       {say('sites.no_storm')}{' '}

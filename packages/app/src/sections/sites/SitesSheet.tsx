@@ -1,17 +1,17 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { startTransition, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { startTransition, useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { useIsNarrow } from '../../look/useIsNarrow.ts';
 import { useIsPrinting } from '../../look/useIsPrinting.ts';
-import { inSlices, type MapSite } from '../map/index.ts';
 import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
 import { Foot } from './Foot.tsx';
 import { ListActs } from './ListActs.tsx';
-import { numbersOf } from './listNumbers.ts';
-import { type ListNumbers, type Overview, type SiteEntry, standingOf } from './overview.ts';
+import type { ListNumbers } from './listNumbers.ts';
+import { type SiteEntry, standings } from './overview.ts';
+import type { Overview } from './overviewOpened.ts';
 import { PrintList } from './PrintList.tsx';
 import type { Wanted } from './Rows.tsx';
 import { rowTexts } from './rowWords.ts';
@@ -31,7 +31,7 @@ interface Given {
 }
 
 /** The rows that are shown, in their order. */
-function useShownRows({ programmeId, overview, isDone }: Given, numbers: ListNumbers) {
+function useShownRows({ programmeId, overview, isDone }: Given) {
   const language = useLanguage();
   const asked = useSearch({ from: '/p/$programmeId/sites' });
   // What is asked shows at once in what was pressed; the list follows when it is ready, and nothing waits for it.
@@ -47,8 +47,8 @@ function useShownRows({ programmeId, overview, isDone }: Given, numbers: ListNum
   );
   const labels = useMemo(() => ({ label, kept: new WeakMap<SiteEntry, string>() }), [label]);
   const collection = useMemo(
-    () => new SiteCollection(overview, chosenSites(numbers, later, found), labels.label, labels.kept),
-    [overview, numbers, later, found, labels],
+    () => new SiteCollection(overview, chosenSites(overview.numbers, later, found), labels.label, labels.kept),
+    [overview, later, found, labels],
   );
   return { asked, shown: shownStandings(asked, found !== null), collection: useDeferredValue(collection) };
 }
@@ -57,79 +57,56 @@ function useShownRows({ programmeId, overview, isDone }: Given, numbers: ListNum
 function useChosen(overview: Overview) {
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const later = useDeferredValue(chosen);
-  const sites = useMemo(
-    () => (later.size === 0 ? [] : overview.sites.filter(({ key }) => later.has(key))),
+  const places = useMemo(
+    () =>
+      Uint32Array.from(later, (key) => overview.placeOf(key))
+        .filter((place) => place < overview.count)
+        .sort(),
     [later, overview],
   );
-  return { chosen, setChosen, sites };
+  return { chosen, setChosen, places };
 }
 
-/** The sites as the map takes them, and the one that was pressed on it. */
+/** The site that was pressed on the map. */
 function useMap(overview: Overview, collection: SiteCollection) {
   const navigate = useNavigate({ from: '/p/$programmeId/sites' });
   const [wanted, setWanted] = useState<Wanted | null>(null);
-  const mapped = useMapped(overview);
   const latest = useRef(collection);
   latest.current = collection;
   const select = useCallback(
     (key: string) => {
       setWanted((before) => ({ key, count: (before?.count ?? 0) + 1 }));
-      const site = overview.sites[overview.places.get(key) ?? -1];
+      const site = overview.siteAt(overview.placeOf(key));
       // A site that the list does not show now is looked for by its number.
       if (site !== undefined && latest.current.rowOfKey(key) < 0)
         void navigate({ to: '.', search: { text: site.siteId || site.name }, resetScroll: false });
     },
     [overview, navigate],
   );
-  return { mapped, wanted, select };
+  return { wanted, select };
 }
 
-/** The sites as the map takes them, made in slices; null before they are there. Those of before stay while newer are made. */
-function useMapped({ sites }: Overview): readonly MapSite[] | null {
-  const [mapped, setMapped] = useState<readonly MapSite[] | null>(null);
-  useEffect(() => {
-    let isWanted = true;
-    void inSlices(mappedInSteps(sites), () => isWanted).then((made) => {
-      if (isWanted) startTransition(() => setMapped(made));
-    });
-    return () => {
-      isWanted = false;
-    };
-  }, [sites]);
-  return mapped;
-}
-
-/** Sites that are made before others may have their turn. Ours. */
-const step_sites = 100;
-
-function* mappedInSteps(sites: readonly SiteEntry[]): Generator<void, readonly MapSite[]> {
-  const mapped: MapSite[] = [];
-  for (const { key, siteId, name, latitude_deg, longitude_deg, verdict } of sites) {
-    mapped.push({ key, latitude_deg, longitude_deg, name: name || siteId || key, verdict: verdict ?? 'notJudged' });
-    if (mapped.length % step_sites === 0) yield;
-  }
-  return mapped;
-}
+/** The verdicts that some sites have, in the order they are met. */
+const standingsAt = ({ standing }: ListNumbers, places: Uint32Array) =>
+  Array.from(new Set(places.map((place) => standing[place]!)), (of) => standings[of]!);
 
 /** The list of sites with what filters it, the map beside it, and what would mend them all. */
 // long: the sheet as it is read, part after part
 export function SitesSheet(given: Given) {
   const { programmeId, name, overview, isDone } = given;
-  const { say, code } = useLanguage();
-  const compare = useMemo(() => new Intl.Collator(code, { numeric: true }).compare, [code]);
-  const numbers = useMemo(() => numbersOf(overview, compare), [overview, compare]);
-  const { asked, shown, collection } = useShownRows(given, numbers);
-  const { chosen, setChosen, sites: chosenOnes } = useChosen(overview);
+  const { say } = useLanguage();
+  const { asked, shown, collection } = useShownRows(given);
+  const { chosen, setChosen, places: chosenPlaces } = useChosen(overview);
   const [isChoosing, setChoosing] = useState(false);
   const [isChosenPrinted, setChosenPrinted] = useState(false);
-  const { mapped, wanted, select } = useMap(overview, collection);
+  const { wanted, select } = useMap(overview, collection);
   const [onScreen, setOnScreen] = useState<readonly string[]>([]);
   const tellShown = useCallback((keys: readonly string[]) => startTransition(() => setOnScreen(keys)), []);
   const isPrinting = useIsPrinting();
   const isNarrow = useIsNarrow();
   const isUnderDrawn = useIsDrawn('tools of sites');
   const isDrawn = useIsDrawn(isUnderDrawn ? 'list of sites' : null);
-  const { head } = overview;
+  const { head, numbers } = overview;
   const isTicking = isChoosing || chosen.size > 0;
   const turnChoosing = useCallback(() => {
     if (isTicking) setChosen(new Set());
@@ -146,11 +123,7 @@ export function SitesSheet(given: Given) {
   const printList = useCallback(() => print(false), [print]);
   const printChosen = useCallback(() => print(true), [print]);
   const clearChosen = useCallback(() => setChosen(new Set()), [setChosen]);
-  const printed = isPrinting
-    ? isChosenPrinted
-      ? chosenOnes
-      : Array.from(collection.places, (at) => overview.sites[at]!)
-    : [];
+  const printed = isChosenPrinted ? chosenPlaces : collection.places;
   return (
     <>
       <TallyCounts
@@ -173,10 +146,11 @@ export function SitesSheet(given: Given) {
               onPrint={printList}
             />
           </div>
-          {chosenOnes.length === 0 ? null : (
+          {chosenPlaces.length === 0 ? null : (
             <ChosenBar
               programmeId={programmeId}
-              sites={chosenOnes}
+              overview={overview}
+              places={chosenPlaces}
               collection={collection}
               onPrint={printChosen}
               onClear={clearChosen}
@@ -214,10 +188,10 @@ export function SitesSheet(given: Given) {
             </>
           ) : null}
         </div>
-        {isNarrow ? null : isDrawn && mapped !== null ? (
+        {isNarrow ? null : isDrawn ? (
           <Beside
             programmeId={programmeId}
-            sites={mapped}
+            sites={overview.map}
             listed={onScreen}
             selected={wanted?.key ?? null}
             onSelect={select}
@@ -230,8 +204,9 @@ export function SitesSheet(given: Given) {
       {isPrinting ? (
         <PrintList
           name={name}
-          sites={printed}
-          shown={isChosenPrinted ? [...new Set(printed.map(standingOf))] : shown}
+          overview={overview}
+          places={printed}
+          shown={isChosenPrinted ? standingsAt(numbers, printed) : shown}
           isDone={isDone}
         />
       ) : null}

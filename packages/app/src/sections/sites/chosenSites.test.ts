@@ -173,7 +173,12 @@ describe('an address', () => {
 
 it('chosen sites come to people and costs by currency; what is not known is counted, never 0', () => {
   const more = [...sites, site('S7', 'short', { cost: 5, currency: 'KES' }), site('S8', 'short', { cost: 0 })];
-  expect(togetherOf(more)).toEqual({
+  expect(
+    togetherOf(
+      listNumbersOf(more, compare),
+      Uint32Array.from(more, (_, place) => place),
+    ),
+  ).toEqual({
     people: 70,
     withoutPeople_count: 1,
     sums: [

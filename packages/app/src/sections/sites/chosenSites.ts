@@ -1,13 +1,6 @@
 import { type Asked, gates, standingsWritten } from './asked.ts';
-import {
-  exceptions,
-  type ListNumbers,
-  type SiteEntry,
-  type Standing,
-  standingOf,
-  standings,
-  stationsInOrder,
-} from './overview.ts';
+import type { ListNumbers } from './listNumbers.ts';
+import { exceptions, type Standing, standings, stationsInOrder } from './overview.ts';
 
 /**
  * Which sites are shown, in which order?
@@ -74,20 +67,22 @@ export interface Together extends CostTogether {
 /**
  * What do the chosen sites come to?
  *
- * @param sites - the chosen sites
+ * @param numbers - of the list
+ * @param places - of the chosen sites in it
  * @returns people of those whose people are known; costs of their smallest remedies by currency; those that need one and have no known cost
  */
-export function togetherOf(sites: Iterable<SiteEntry>): Together {
+export function togetherOf(numbers: ListNumbers, places: Uint32Array): Together {
   const sums = new Map<string, number>();
+  const holds = standings.indexOf('holds');
   let [people, withoutPeople_count, withoutCost_count] = [0, 0, 0];
-  for (const site of sites) {
-    if (site.people === null) withoutPeople_count++;
-    else people += site.people;
-    if (standingOf(site) === 'holds') continue;
-    const { amount, currency } = site.remedy ?? { amount: null, currency: null };
-    if (amount === 0) continue;
-    if (amount === null || currency === null) withoutCost_count++;
-    else sums.set(currency, (sums.get(currency) ?? 0) + amount);
+  for (const place of places) {
+    const [of, cost] = [numbers.people[place]!, numbers.cost[place]!];
+    if (Number.isNaN(of)) withoutPeople_count++;
+    else people += of;
+    if (numbers.standing[place] === holds || cost === 0) continue;
+    const currency = numbers.currencies[numbers.currency[place]!];
+    if (Number.isNaN(cost) || currency === undefined) withoutCost_count++;
+    else sums.set(currency, (sums.get(currency) ?? 0) + cost);
   }
   const list = [...sums].map(([currency, amount]) => ({ amount, currency }));
   return { people, withoutPeople_count, sums: list, withoutCost_count };

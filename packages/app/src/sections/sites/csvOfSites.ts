@@ -25,9 +25,9 @@ export function csvRow(site: SiteEntry) {
 }
 
 /** Sites as a CSV file that spreadsheets open, also with accents; a cell that would be taken for a formula is not one. */
-export async function csvOfSites(sites: readonly SiteEntry[]): Promise<string> {
+export async function csvOfSites(sites: Iterable<SiteEntry>): Promise<string> {
   const { unparse } = await import('papaparse');
-  return `\uFEFF${unparse(sites.map(csvRow), { escapeFormulae: /^[=+@\t\r]|^-(?![\d.])/, newline: '\r\n' })}\r\n`;
+  return `\uFEFF${unparse(Array.from(sites, csvRow), { escapeFormulae: /^[=+@\t\r]|^-(?![\d.])/, newline: '\r\n' })}\r\n`;
 }
 
 /** Gives a text to the person as a file. */

@@ -1,16 +1,36 @@
 import { gates } from './asked.ts';
-import {
-  type ListNumbers,
-  type Overview,
-  type SiteEntry,
-  type Standing,
-  standingOf,
-  standings,
-  stationsInOrder,
-} from './overview.ts';
+import { type SiteEntry, type Standing, standingOf, standings, stationsInOrder } from './overview.ts';
 
-/** The form of these numbers: what a browser kept in another is made anew. It rises with each change of them. */
-const form = 1;
+/**
+ * What all sites of a list are looked at by: a number for each in its order. The thread that reads the list makes them: then the
+ * page looks at ten thousand numbers at a press, and not at ten thousand sites.
+ */
+export interface ListNumbers {
+  /** The place of its standing in `standings`. */
+  readonly standing: Uint8Array;
+  /** A bit for each station with trouble, in the order of the water's path. */
+  readonly trouble: Uint16Array;
+  /** The place of its gate in `gates` and one; 0 where there is none of them. */
+  readonly gate: Uint8Array;
+  /** The place of its area, its name and its cost among all; the same for those that are the same, and last where there is none. */
+  readonly areaRank: Uint32Array;
+  readonly nameRank: Uint32Array;
+  readonly costRank: Uint32Array;
+  /** Not a number where it is not known; so in those that follow. */
+  readonly people: Float64Array;
+  /** What its smallest remedy costs, in the currency whose place is in `currency`. */
+  readonly cost: Float64Array;
+  readonly currency: Uint8Array;
+  readonly latitude_deg: Float64Array;
+  readonly longitude_deg: Float64Array;
+  /** Areas there are, with how many sites lie in each, by name: the first has the rank 0. */
+  readonly areas: readonly (readonly [area: string, sites: number])[];
+  readonly currencies: readonly string[];
+  /** Sites with a stand nobody signed for. */
+  readonly closed_count: number;
+  /** Was a site judged, and none with a storm? */
+  readonly isWithoutStorm: boolean;
+}
 
 /** What is compared where sites are put in an order by words. */
 export type Compare = (a: string, b: string) => number;
@@ -29,8 +49,8 @@ export function listNumbersOf(sites: readonly SiteEntry[], compare: Compare): Li
     sites.map(({ area }) => area ?? ''),
     compare,
   );
+  const currencies = [...new Set(sites.flatMap(({ remedy }) => remedy?.currency ?? []))];
   return {
-    form,
     standing: Uint8Array.from(sites, (site) => places.get(standingOf(site))!),
     trouble: Uint16Array.from(sites, troubleOf),
     gate,
@@ -40,19 +60,17 @@ export function listNumbersOf(sites: readonly SiteEntry[], compare: Compare): Li
       compare,
     ),
     costRank: costRanksOf(sites),
+    people: Float64Array.from(sites, ({ people }) => people ?? Number.NaN),
+    cost: Float64Array.from(sites, costOf),
+    currency: Uint8Array.from(sites, ({ remedy }) => Math.max(0, currencies.indexOf(remedy?.currency ?? ''))),
+    latitude_deg: Float64Array.from(sites, ({ latitude_deg }) => latitude_deg ?? Number.NaN),
+    longitude_deg: Float64Array.from(sites, ({ longitude_deg }) => longitude_deg ?? Number.NaN),
+    currencies,
     areas: areasOf(sites, areaRank),
     closed_count: gate.reduce((count, one) => count + Number(one === gates.indexOf('closed') + 1), 0),
+    isWithoutStorm: sites.some(({ hasStorm }) => hasStorm !== null) && !sites.some(({ hasStorm }) => hasStorm === true),
   };
 }
-
-/**
- * The numbers of a list that may have been kept without them, or with those of another form.
- *
- * @param overview - the list
- * @param compare - how words are put in order in the language of the page
- */
-export const numbersOf = ({ numbers, sites }: Pick<Overview, 'sites' | 'numbers'>, compare: Compare): ListNumbers =>
-  numbers?.form === form ? numbers : listNumbersOf(sites, compare);
 
 /** A bit for each station with trouble. */
 function troubleOf({ stations }: SiteEntry): number {
@@ -85,6 +103,12 @@ function ranksOf(words: readonly string[], compare: Compare): Uint32Array {
   const ordered = [...new Set(words)].sort((a, b) => Number(a === '') - Number(b === '') || compare(a, b));
   const rank = new Map(ordered.map((word, i) => [word, i]));
   return Uint32Array.from(words, (word) => rank.get(word)!);
+}
+
+/** What the smallest remedy costs; a sum without a currency is not known, but for nothing at all. */
+function costOf({ remedy }: SiteEntry): number {
+  if (remedy === null || remedy.amount === null) return Number.NaN;
+  return remedy.amount === 0 || remedy.currency !== null ? remedy.amount : Number.NaN;
 }
 
 /** What is mended for little comes first; what costs an unknown sum after it, and what nothing mends last. */

@@ -1,4 +1,5 @@
 import { hashKey, queryOptions } from '@tanstack/react-query';
+import { overviewOf } from './overviewOpened.ts';
 import { loadOverview } from './overviewThread.ts';
 
 /** While verdicts are being worked out the list is read again this often [ms], or less often where it is long [ms a site]. Ours. */
@@ -21,9 +22,11 @@ export const overviewQuery = (programmeId: string, language: string, isRunning: 
   queryOptions({
     queryKey: keyOf(programmeId, language),
     queryFn: () => loadOverview(programmeId, language, overviewName(programmeId, language)),
+    select: overviewOf,
     // Its thread keeps it.
     meta: { isNotKept: true },
     // Ten thousand sites are not compared one by one with those of before.
     structuralSharing: false,
-    refetchInterval: ({ state }) => (isRunning ? Math.max(least_ms, (state.data?.sites.length ?? 0) * each_ms) : false),
+    refetchInterval: ({ state: { data } }) =>
+      isRunning ? Math.max(least_ms, data === undefined ? 0 : overviewOf(data).count * each_ms) : false,
   });

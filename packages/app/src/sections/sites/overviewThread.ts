@@ -1,6 +1,6 @@
 import { NotDone, type ProblemBody } from '../../api/client.ts';
-import type { Overview, OverviewHead, SiteEntry } from './overview.ts';
 import type { FromWorker, ToWorker } from './overviewMessages.ts';
+import type { OverviewPacked } from './overviewPacked.ts';
 
 type Heard = (told: FromWorker) => void;
 type Question = ToWorker extends infer T ? (T extends ToWorker ? Omit<T, 'ask'> : never) : never;
@@ -32,24 +32,18 @@ function ask(question: Question, hear: Heard): number {
 }
 
 /**
- * The list of sites, read piece by piece so that the page stays quick.
+ * The list of sites, read and packed by its thread.
  *
  * @param programmeId - whose
  * @param language - the language the sentences are wanted in
  * @param keepAs - under what it is kept in this browser
  * @returns the whole list; a `NotDone` is thrown where it is not to be had
  */
-export function loadOverview(programmeId: string, language: string, keepAs: string): Promise<Overview> {
+export function loadOverview(programmeId: string, language: string, keepAs: string): Promise<OverviewPacked> {
   return new Promise((resolve, reject) => {
-    let head: OverviewHead | null = null;
-    const sites: SiteEntry[] = [];
-    const places = new Map<string, number>();
     ask({ kind: 'load', programmeId, language, keepAs, form: ANSWERS_FORM }, (told) => {
-      if (told.kind === 'head') head = told.head;
-      if (told.kind === 'piece') for (const site of told.sites) places.set(site.key, sites.push(site) - 1);
-      if (told.kind === 'head' || told.kind === 'piece') return;
       waiting.delete(told.ask);
-      if (told.kind === 'end' && head !== null) return resolve({ head, sites, places, numbers: told.numbers });
+      if (told.kind === 'read') return resolve(told.packed);
       if (told.kind !== 'refused') return reject(new NotDone('unreachable'));
       const reason = told.status === 403 ? 'refused' : 'problems';
       reject(new NotDone(reason, told.body as ProblemBody | null));
@@ -60,7 +54,7 @@ export function loadOverview(programmeId: string, language: string, keepAs: stri
 /** Places of the sites a text means, the likeliest first; null where it means none in particular. */
 export function findInOverview(keepAs: string, text: string): Promise<Uint32Array | null> {
   return new Promise((resolve) => {
-    ask({ kind: 'find', keepAs, text }, (told) => {
+    ask({ kind: 'find', keepAs, form: ANSWERS_FORM, text }, (told) => {
       waiting.delete(told.ask);
       resolve(told.kind === 'found' ? told.places : null);
     });

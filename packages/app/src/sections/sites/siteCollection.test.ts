@@ -1,14 +1,13 @@
 import { expect, it } from 'vitest';
-import type { Overview, SiteEntry } from './overview.ts';
+import type { OverviewBody, SiteEntry } from './overview.ts';
+import { Overview } from './overviewOpened.ts';
+import { packedOf } from './overviewPacked.ts';
 import { RowKeys } from './rowKeys.ts';
 import { SiteCollection } from './siteCollection.ts';
 
 const sites = Array.from({ length: 30 }, (_, i) => ({ key: `S${i}`, siteId: `S${i}`, name: `Site ${i}` }) as SiteEntry);
-const overview = {
-  head: {},
-  sites,
-  places: new Map(sites.map(({ key }, place) => [key, place])),
-} as unknown as Overview;
+const list = { sites: sites.map((site) => ({ ...site, stations: null, remedy: null })) };
+const overview = new Overview(packedOf(list as unknown as OverviewBody, (a, b) => a.localeCompare(b)));
 const shown = Uint32Array.from([4, 2, 9, ...Array.from({ length: 15 }, (_, i) => i + 12)]);
 let labelled = 0;
 const rows = new SiteCollection(overview, shown, ({ name }) => {

@@ -1,5 +1,6 @@
 import type { ListState } from 'react-stately/useListState';
-import type { Overview, SiteEntry } from './overview.ts';
+import type { SiteEntry } from './overview.ts';
+import type { Overview } from './overviewOpened.ts';
 
 /** The rows of a list and one of them, as the library knows them. */
 type Collection = ListState<SiteEntry>['collection'];
@@ -22,7 +23,7 @@ export class SiteCollection implements Collection {
     /** Labels that were made already: they are looked at each time a row is drawn. */
     private readonly labels: WeakMap<SiteEntry, string> = new WeakMap(),
   ) {
-    this.rowOf = new Int32Array(overview.sites.length).fill(-1);
+    this.rowOf = new Int32Array(overview.count).fill(-1);
     places.forEach((place, row) => {
       this.rowOf[place] = row;
     });
@@ -35,13 +36,17 @@ export class SiteCollection implements Collection {
   /** The site in a row; rows count from 0. */
   siteAt(row: number): SiteEntry | undefined {
     const place = this.places[row];
-    return place === undefined ? undefined : this.overview.sites[place];
+    return place === undefined ? undefined : this.overview.siteAt(place);
   }
 
   /** The row of a site; -1 where it is not shown. */
   rowOfKey(key: Key | null): number {
-    const place = key === null ? undefined : this.overview.places.get(String(key));
-    return place === undefined ? -1 : this.rowOf[place]!;
+    return key === null ? -1 : this.rowOfPlace(this.overview.placeOf(String(key)));
+  }
+
+  /** The row of a site by its place in the list of all; -1 where it is not shown. */
+  rowOfPlace(place: number): number {
+    return this.rowOf[place] ?? -1;
   }
 
   getKeys(): Iterable<Key> {
@@ -51,7 +56,7 @@ export class SiteCollection implements Collection {
   /** What names the rows, all of them. */
   allKeys(): ReadonlySet<string> {
     const keys = new Set<string>();
-    for (const place of this.places) keys.add(this.overview.sites[place]!.key);
+    for (const place of this.places) keys.add(this.overview.keyAt(place));
     return keys;
   }
 
@@ -61,13 +66,18 @@ export class SiteCollection implements Collection {
   }
 
   at(row: number): Node | null {
-    const site = this.siteAt(row);
-    if (site === undefined) return null;
+    const key = this.keyAt(row);
+    if (key === null) return null;
     const { label, labels } = this;
+    const siteOf = () => this.siteAt(row)!;
     return {
-      ...{ type: 'item', key: site.key, value: site, level: 0, hasChildNodes: false, childNodes: [], rendered: null },
+      ...{ type: 'item', key, level: 0, hasChildNodes: false, childNodes: [], rendered: null },
       ...{ index: row, parentKey: null, prevKey: this.keyAt(row - 1), nextKey: this.keyAt(row + 1), props: {} },
+      get value() {
+        return siteOf();
+      },
       get textValue() {
+        const site = siteOf();
         const text = labels.get(site) ?? label(site);
         labels.set(site, text);
         return text;
@@ -76,7 +86,8 @@ export class SiteCollection implements Collection {
   }
 
   keyAt(row: number): Key | null {
-    return this.siteAt(row)?.key ?? null;
+    const place = this.places[row];
+    return place === undefined ? null : this.overview.keyAt(place);
   }
 
   getKeyBefore(key: Key): Key | null {

@@ -1,6 +1,6 @@
 import { startTransition, useEffect, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import type { Overview } from './overview.ts';
+import type { Overview } from './overviewOpened.ts';
 import { overviewName } from './overviewQuery.ts';
 import { findInOverview } from './overviewThread.ts';
 

@@ -9,7 +9,7 @@ import { weekOfDay } from '../weekMap/weeks.ts';
 import { MendingLink } from './MendingLink.tsx';
 import { mendingOf } from './mending.ts';
 import { useVillages } from './useVillages.ts';
-import { comingDay, type Village, type VillageFound, villageFound } from './villageFound.ts';
+import { comingDay, type Village, type VillageFound, type Villages, villageFound } from './villageFound.ts';
 import { villageWords } from './villageWords.ts';
 import { whenAsked } from './whenAsked.ts';
 import './finding.css';
@@ -47,15 +47,18 @@ export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutShe
   );
 }
 
-function NameField({ villages, onChosen }: { readonly villages: readonly Village[]; onChosen(siteId: string): void }) {
+function NameField({ villages, onChosen }: { readonly villages: Villages; onChosen(siteId: string): void }) {
   const { say, numbers } = useLanguage();
   const [typed, setTyped] = useState('');
-  const finder = useMemo(() => whenAsked(() => new SiteFinder(villages)), [villages]);
+  const finder = useMemo(
+    () => whenAsked(() => new SiteFinder(Array.from({ length: villages.count }, (_, i) => villages.at(i)))),
+    [villages],
+  );
   // At once, not deferred: a key pressed right after the last letter is to choose among what those letters find.
   const items = useMemo(() => {
     const places = typed.trim() === '' ? null : finder().find(typed);
-    const shown = places === null ? villages.slice(0, most) : [...places.slice(0, most)].map((at) => villages[at]!);
-    return shown.map((village) => ({ ...village, id: village.siteId }));
+    const shown = places?.slice(0, most) ?? Array.from({ length: Math.min(most, villages.count) }, (_, i) => i);
+    return Array.from(shown, (at) => ({ ...villages.at(at), id: villages.at(at).siteId }));
   }, [finder, villages, typed]);
   return (
     <ComboBox
@@ -64,7 +67,7 @@ function NameField({ villages, onChosen }: { readonly villages: readonly Village
       inputValue={typed}
       onInputChange={setTyped}
       onSelectionChange={(key) => {
-        const village = villages.find(({ siteId }) => siteId === key);
+        const village = items.find(({ id }) => id === key);
         if (!village) return;
         setTyped(village.name);
         onChosen(village.siteId);

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { type Overview, overviewQuery } from '../../sites/index.ts';
-import { type Village, villagesOf } from './villageFound.ts';
+import { villageAt, villagesOf } from './villageFound.ts';
 
 /** The list of all sites, kept in this browser since it was read last; undefined until it is there. */
 export function useAllSites(programmeId: string): Overview | undefined {
@@ -13,12 +13,9 @@ export function useAllSites(programmeId: string): Overview | undefined {
 
 /** Every village that may be asked for, and all that are known beside the plan. */
 export function useVillages(sheet: RolloutSheet, programmeId: string) {
-  const sites = useAllSites(programmeId)?.sites;
+  const all = useAllSites(programmeId);
   return useMemo(() => {
-    const others: readonly Village[] = (sites ?? []).map(({ key, siteId, name, area, people }) => ({
-      ...{ siteId: siteId ?? key, area, people },
-      name: name ?? siteId ?? key,
-    }));
-    return { villages: villagesOf(sheet, others), known: new Map(others.map((one) => [one.siteId, one])) };
-  }, [sheet, sites]);
+    const known = { get: (siteId: string) => (all === undefined ? undefined : villageAt(all, all.placeOf(siteId))) };
+    return { villages: villagesOf(sheet, all ?? null), known };
+  }, [sheet, all]);
 }

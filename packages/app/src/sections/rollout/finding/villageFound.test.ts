@@ -1,5 +1,8 @@
 import { loadAppLanguage } from '@eavewell/words/app';
 import { describe, expect, it } from 'vitest';
+import type { OverviewBody } from '../../sites/overview.ts';
+import { Overview } from '../../sites/overviewOpened.ts';
+import { packedOf } from '../../sites/overviewPacked.ts';
 import { candidateWith, crewWith, sheetWith, stopWith, tripWith } from '../sheetForTests.ts';
 import { mendingOf } from './mending.ts';
 import { villageFound, villagesOf } from './villageFound.ts';
@@ -98,6 +101,24 @@ describe('a village no trip goes to', () => {
     expect(villageFound(left, 'V7', none)).toBeNull();
     const known = new Map([['V7', { siteId: 'V7', name: 'Osk', area: null, people: 30 }]]);
     expect(villageFound(left, 'V7', known)?.kind).toBe('handedOver');
-    expect(villagesOf(left, [...known.values()]).map(({ name }) => name)).toEqual(['Vennaro', 'Osk']);
+  });
+
+  it('may be asked for where the list of all sites alone knows it, each once', () => {
+    const site = { area: 'West', people: 30, stations: null, remedy: null };
+    const list = [
+      { ...site, key: 'V7', siteId: 'V7', name: 'Osk' },
+      { ...site, key: 'V1', siteId: 'V1', name: 'Vennaro of the list' },
+      { ...site, key: 'V7 2', siteId: 'V7', name: 'Osk again' },
+      { ...site, key: '#4', siteId: '', name: '', area: null, people: null },
+    ];
+    const all = new Overview(packedOf({ sites: list } as unknown as OverviewBody, (a, b) => a.localeCompare(b)));
+    const villages = villagesOf(left, all);
+    const [first, ...others] = Array.from({ length: villages.count }, (_, i) => villages.at(i));
+    expect(first!.name).toBe('Vennaro');
+    expect(others).toEqual([
+      { siteId: 'V7', name: 'Osk', area: 'West', people: 30 },
+      { siteId: '#4', name: '#4', area: null, people: null },
+    ]);
+    expect(villagesOf(left, null).count).toBe(1);
   });
 });

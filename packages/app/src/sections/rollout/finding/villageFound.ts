@@ -1,4 +1,5 @@
 import type { RolloutSheet, SheetCandidate, SheetCrew, SheetStop, SheetTrip } from '@eavewell/tables';
+import type { Overview } from '../../sites/index.ts';
 
 /** A village by its site, as it is looked for. */
 export interface Village {
@@ -51,7 +52,7 @@ export const dayOfComing = ({ stop, trip }: Coming): string => stop.starts ?? st
 export function villageFound(
   sheet: RolloutSheet,
   siteId: string,
-  known: ReadonlyMap<string, Village>,
+  known: Pick<ReadonlyMap<string, Village>, 'get'>,
 ): VillageFound | null {
   const candidate = sheet.candidates.find((one) => one.siteId === siteId);
   const coming = comingTo(sheet, siteId);
@@ -65,17 +66,39 @@ export function villageFound(
 
 const villageOf = ({ siteId, name, people }: SheetStop): Village => ({ siteId, name, people, area: null });
 
+/** A village of the list of all sites; undefined where there is none at a place. */
+export function villageAt({ count, numbers, map }: Overview, place: number): Village | undefined {
+  if (!(place >= 0 && place < count)) return undefined;
+  const people = numbers.people[place]!;
+  return {
+    ...{ siteId: map.keyAt(place), name: map.nameAt(place), people: Number.isNaN(people) ? null : people },
+    area: numbers.areas[numbers.areaRank[place]!]?.[0] ?? null,
+  };
+}
+
+/** Villages one may ask for. Those of the list of all sites are made when they are looked at. */
+export interface Villages {
+  readonly count: number;
+  at(i: number): Village;
+}
+
 /**
  * Every village that may be asked for, each once: those of the plan, then all others that are known.
  *
- * @param others - all sites of the programme, as far as they are known here
+ * @param all - all sites of the programme; null where they are not known here
  */
-export function villagesOf(sheet: RolloutSheet, others: readonly Village[]): readonly Village[] {
+export function villagesOf(sheet: RolloutSheet, all: Overview | null): Villages {
   const found = new Map<string, Village>();
   for (const candidate of sheet.candidates) found.set(candidate.siteId, candidate);
   for (const { trips } of sheet.crews)
     for (const { stops } of trips)
       for (const stop of stops) if (!found.has(stop.siteId)) found.set(stop.siteId, villageOf(stop));
-  for (const other of others) if (!found.has(other.siteId)) found.set(other.siteId, other);
-  return [...found.values()];
+  const own = [...found.values()];
+  const places = Uint32Array.from({ length: all?.count ?? 0 }, (_, place) => place);
+  const others = places.filter((place) => {
+    const [key, siteId] = [all!.keyAt(place), all!.siteIdAt(place)];
+    // A second row with the number of another is no village of its own.
+    return !found.has(key) && (siteId === '' || siteId === key);
+  });
+  return { count: own.length + others.length, at: (i) => own[i] ?? villageAt(all!, others[i - own.length]!)! };
 }

@@ -60,8 +60,9 @@ function tanksOf(
   { near, at }: MapOn,
 ): { readonly full: string; readonly empty: string } {
   const tanks = { full: [] as string[], empty: [] as string[] };
-  for (const { key, point } of near) {
-    const tank = tankAt(at(point), worked.has(key) ? large_px : small_px);
+  for (let i = 0; i < near.count; i++) {
+    const key = near.keyAt(i);
+    const tank = tankAt(at([near.east_km[i]!, near.south_km[i]!]), worked.has(key) ? large_px : small_px);
     tanks[isServed(key) ? 'full' : 'empty'].push(tank);
   }
   return { full: tanks.full.join(''), empty: tanks.empty.join('') };

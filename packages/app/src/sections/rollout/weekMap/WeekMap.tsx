@@ -2,7 +2,8 @@ import type { RolloutSheet } from '@eavewell/tables';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
-import { type MapOn, type MapSite, type OwnMap, SitesMap } from '../../map/index.ts';
+import { type MapOn, type MapSites, mapVerdicts, type OwnMap, SitesMap } from '../../map/index.ts';
+import type { Overview } from '../../sites/index.ts';
 import { useAllSites } from '../finding/useVillages.ts';
 import { rolloutAskedOf } from '../rolloutAsked.ts';
 import { useDayForms } from './useDayForms.ts';
@@ -57,7 +58,7 @@ function OnMap({ sheet, programmeId, week, happens }: OnMapAsked) {
   const navigate = useNavigate({ from });
   const days = useDayForms();
   const all = useAllSites(programmeId);
-  const sites = useMemo(() => mapSites(sheet, all?.sites ?? []), [sheet, all]);
+  const sites = useMemo(() => (all === undefined || all.count === 0 ? null : mapSites(sheet, all)), [sheet, all]);
   const ground = useMemo(() => {
     const positionOf = positionsOf(sheet, sites);
     const lines = wayLines(sheet, positionOf);
@@ -65,10 +66,10 @@ function OnMap({ sheet, programmeId, week, happens }: OnMapAsked) {
     return { positionOf, lines, ways: waysKnown(sheet, lines), own: { ways: named, places: placesOf(sheet) } };
   }, [sheet, sites]);
   const asked = useMemo(() => ({ sheet, week, happens, ...ground }), [sheet, week, happens, ground]);
-  const picture = useMemo(() => (sites.length === 0 ? nothing : weekPicture(asked)), [asked, sites]);
+  const picture = useMemo(() => (sites === null ? nothing : weekPicture(asked)), [asked, sites]);
   const labels = useMemo(
     () =>
-      sites.length === 0
+      sites === null
         ? noLabels
         : weekLabels(asked, {
             village: (name, day) => say('rolloutMap.label', { name, day: days.inWeek(day) }),
@@ -81,19 +82,18 @@ function OnMap({ sheet, programmeId, week, happens }: OnMapAsked) {
       void navigate({ to: '.', search: (before) => rolloutAskedOf({ ...before, site: siteId }), resetScroll: false }),
     [navigate],
   );
-  const names = useMemo(() => new Map(sites.map(({ key, name }) => [key, name])), [sites]);
   const own: OwnMap = {
     title: say('rolloutMap.map'),
     ground: ground.own,
     labels,
     tell: (key, place, count) =>
       say('rolloutMap.told', {
-        ...{ name: names.get(key) ?? key, place, count },
+        ...{ name: nameIn(sites, key) ?? key, place, count },
         drinks: picture.isServed(key) ? 'yes' : 'no',
       }),
     draw: (on: MapOn) => <WeekLayer picture={picture} on={on} />,
   };
-  if (sites.length === 0) return all === undefined ? <p className="small">{say('rolloutMap.reading')}</p> : null;
+  if (sites === null) return all === undefined ? <p className="small">{say('rolloutMap.reading')}</p> : null;
   return (
     <div className="week-picture">
       <SitesMap programmeId={programmeId} sites={sites} selected={site} onSelect={select} own={own} />
@@ -106,13 +106,12 @@ function OnMap({ sheet, programmeId, week, happens }: OnMapAsked) {
 function namedWays(
   { ways, places }: RolloutSheet,
   lines: OwnMap['ground']['ways'],
-  sites: readonly MapSite[],
+  sites: MapSites | null,
 ): OwnMap['ground']['ways'] {
-  const names = new Map([
-    ...sites.map(({ key, name }) => [key, name] as const),
-    ...places.map(({ placeId, name }) => [placeId, name] as const),
-  ]);
-  const ends = new Map(ways.map(({ wayId, from, to }) => [wayId, [from, to].map((id) => names.get(id) ?? id)]));
+  const names = new Map(places.map(({ placeId, name }) => [placeId, name]));
+  const ends = new Map(
+    ways.map(({ wayId, from, to }) => [wayId, [from, to].map((id) => names.get(id) ?? nameIn(sites, id) ?? id)]),
+  );
   return lines.map((line) => {
     const isOfEnds = ends.get(line.key)?.every((end) => line.name?.includes(end));
     return isOfEnds ? { ...line, name: null } : line;
@@ -122,31 +121,37 @@ function namedWays(
 /** After every day there is. */
 const last = '9999';
 
+/** What a site is called; null where it is none. */
+function nameIn(sites: MapSites | null, key: string): string | null {
+  const place = sites?.placeOf(key) ?? -1;
+  return sites === null || place < 0 ? null : sites.nameAt(place);
+}
+
 /** All sites for the map, in the order in which people drink; those of no trip last. */
-function mapSites(
-  sheet: RolloutSheet,
-  all: readonly {
-    readonly key: string;
-    readonly siteId: string | null;
-    readonly name: string | null;
-    readonly latitude_deg: number | null;
-    readonly longitude_deg: number | null;
-  }[],
-): readonly MapSite[] {
-  const served = new Map(
-    sheet.crews.flatMap(({ trips }) =>
-      trips.flatMap(({ stops }) => stops.map((stop) => [stop.siteId, stop.served ?? last])),
-    ),
-  );
-  const dayOf = ({ key }: MapSite) => served.get(key) ?? last;
-  return all
-    .map(
-      ({ key, siteId, name, latitude_deg, longitude_deg }): MapSite => ({
-        ...{ key: siteId ?? key, latitude_deg, longitude_deg, verdict: 'notJudged' },
-        name: name ?? siteId ?? key,
-      }),
-    )
-    .sort((a, b) => dayOf(a).localeCompare(dayOf(b)));
+function mapSites(sheet: RolloutSheet, { count, map }: Overview): MapSites {
+  const served = new Array<string>(count).fill(last);
+  for (const { trips } of sheet.crews)
+    for (const { stops } of trips)
+      for (const stop of stops) {
+        const place = map.placeOf(stop.siteId);
+        if (place >= 0) served[place] = stop.served ?? last;
+      }
+  const places = Uint32Array.from({ length: count }, (_, place) => place);
+  places.sort((a, b) => served[a]!.localeCompare(served[b]!) || a - b);
+  const placeIn = new Uint32Array(count);
+  for (const [i, place] of places.entries()) placeIn[place] = i;
+  return {
+    count,
+    latitude_deg: Float64Array.from(places, (place) => map.latitude_deg[place]!),
+    longitude_deg: Float64Array.from(places, (place) => map.longitude_deg[place]!),
+    verdict: new Uint8Array(count).fill(mapVerdicts.indexOf('notJudged')),
+    keyAt: (i) => map.keyAt(places[i]!),
+    nameAt: (i) => map.nameAt(places[i]!),
+    placeOf: (key) => {
+      const place = map.placeOf(key);
+      return place < 0 ? -1 : placeIn[place]!;
+    },
+  };
 }
 
 const placesOf = ({ places }: RolloutSheet): OwnMap['ground']['places'] =>

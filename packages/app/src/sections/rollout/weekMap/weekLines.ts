@@ -1,6 +1,6 @@
 import type { GeoPosition } from '@eavewell/engine';
 import type { RolloutSheet, SheetTrip } from '@eavewell/tables';
-import type { WayLine } from '../../map/index.ts';
+import type { MapSites, WayLine } from '../../map/index.ts';
 import { meets, type Week } from './weeks.ts';
 
 /** Where places and sites lie; undefined where that is not known. */
@@ -14,21 +14,18 @@ export interface LegLine {
 }
 
 /** Where the places of a plan and its sites lie. */
-export function positionsOf(
-  { places }: Pick<RolloutSheet, 'places'>,
-  sites: readonly {
-    readonly key: string;
-    readonly latitude_deg: number | null;
-    readonly longitude_deg: number | null;
-  }[],
-): PositionOf {
+export function positionsOf({ places }: Pick<RolloutSheet, 'places'>, sites: MapSites | null): PositionOf {
   const known = new Map<string, GeoPosition>();
-  const put = (id: string, latitude_deg: number | null, longitude_deg: number | null) => {
-    if (latitude_deg !== null && longitude_deg !== null) known.set(id, { latitude_deg, longitude_deg });
-  };
-  for (const { key, latitude_deg, longitude_deg } of sites) put(key, latitude_deg, longitude_deg);
-  for (const { placeId, latitude_deg, longitude_deg } of places) put(placeId, latitude_deg, longitude_deg);
-  return (id) => known.get(id);
+  for (const { placeId, latitude_deg, longitude_deg } of places)
+    if (latitude_deg !== null && longitude_deg !== null) known.set(placeId, { latitude_deg, longitude_deg });
+  return (id) => known.get(id) ?? positionIn(sites, id);
+}
+
+function positionIn(sites: MapSites | null, siteId: string): GeoPosition | undefined {
+  const place = sites?.placeOf(siteId) ?? -1;
+  const [latitude_deg, longitude_deg] = [sites?.latitude_deg[place], sites?.longitude_deg[place]];
+  if (latitude_deg === undefined || longitude_deg === undefined) return undefined;
+  return Number.isNaN(latitude_deg) || Number.isNaN(longitude_deg) ? undefined : { latitude_deg, longitude_deg };
 }
 
 /** The ways of a plan with their lines; straight from end to end where no line is known. */

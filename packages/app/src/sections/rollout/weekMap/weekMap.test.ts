@@ -103,7 +103,7 @@ describe('the way of a trip', () => {
       way('W2', 'V1', 'fork', null),
     ],
   });
-  const positionOf = positionsOf(sheet, []);
+  const positionOf = positionsOf(sheet, null);
   const lines = wayLines(sheet, positionOf);
   const known = waysKnown(sheet, lines);
   const trip = tripWith({
