@@ -55,3 +55,4 @@ export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type Tri
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';
 export { type TightTrip, tightTrips } from './tightTrips.ts';
 export { type RolloutChange, type RolloutVariant, rolloutVariants } from './variants.ts';
+export { stretchDays, type WorkDays, workDays } from './workDays.ts';

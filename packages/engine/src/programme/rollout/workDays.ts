@@ -116,3 +116,33 @@ export function afterRiver(
   }
   return Number.POSITIVE_INFINITY;
 }
+
+/** How many hours of a day may be used, its first, and how many from the beginning must fit into what is left of one. */
+export interface HoursOfDay {
+  readonly day_h: number;
+  readonly most_h: number;
+  readonly inOne_h: number;
+}
+
+/** When hours that are used in the first `most_h` of each day of work are begun and done; null beyond the horizon. */
+export function stretchDays(
+  calendar: WorkDays,
+  time: number,
+  hours: number,
+  { day_h, most_h, inOne_h }: HoursOfDay,
+): { readonly begins: number; readonly ends: number } | null {
+  if (hours <= timeSlack_days) return { begins: time, ends: time };
+  const begun = Math.floor(time);
+  let day = nextOpen(calendar, null, begun);
+  let used_h = day === begun ? (time - begun) * day_h : 0;
+  if (used_h >= most_h - timeSlack_days || (inOne_h > 0 && used_h + inOne_h > most_h + timeSlack_days)) {
+    if (day === begun) day = nextOpen(calendar, null, day + 1);
+    used_h = 0;
+  }
+  if (day >= calendar.horizon_days) return null;
+  const begins = snapped(day + used_h / day_h);
+  for (let left_h = hours; ; left_h -= most_h - used_h, used_h = 0, day = nextOpen(calendar, null, day + 1)) {
+    if (day >= calendar.horizon_days) return null;
+    if (left_h <= most_h - used_h + timeSlack_days) return { begins, ends: snapped(day + (used_h + left_h) / day_h) };
+  }
+}

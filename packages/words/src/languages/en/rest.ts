@@ -2752,6 +2752,7 @@ export const rolloutAnswers = {
   "day.handOver": "Hand {site} over.",
   "day.home": "Back at {place}.",
   "day.load": "Load at {place}.",
+  "day.nightOnWay": "Night on the way to {place}.",
   "day.work": "Work at {site}.",
   "empty": "This plan has no trip. {sites, plural, =0 {No site can be planned as the tables stand.} one {# site can be planned.} other {# sites can be planned.}}",
   "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porter} other {, # porters}}} other {{porters, plural, =0 {on foot} one {# porter} other {# porters}}}}",

@@ -2752,6 +2752,7 @@ export const rolloutAnswers = {
   "day.handOver": "Entregar {site}.",
   "day.home": "De vuelta en {place}.",
   "day.load": "Cargar en {place}.",
+  "day.nightOnWay": "Noche de camino a {place}.",
   "day.work": "Trabajar en {site}.",
   "empty": "Este plan no tiene viajes. {sites, plural, =0 {Tal como están las tablas, no se puede planificar ningún sitio.} one {Se puede planificar # sitio.} other {Se pueden planificar # sitios.}}",
   "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porteador} other {, # porteadores}}} other {{porters, plural, =0 {a pie} one {# porteador} other {# porteadores}}}}",
