@@ -14,7 +14,7 @@ function legsOf(siteIds: readonly string[], rollout: Partial<RolloutFacts>, inst
         work(id, { install_days: { low: install_days, likely: install_days, high: install_days } }),
       ),
     },
-    { riverEnds_h, crewLearning_fraction: 1 },
+    { riverEnds_h, learning_fraction: 1 },
   );
   const parts = facts.parts.map((part) => ({ ...part, kit: { ...part.kit, stock_count: 50 } }));
   const ready = readyRollout({ ...facts, parts }, sites(...siteIds), { today: facts.settings.rolloutStart! });

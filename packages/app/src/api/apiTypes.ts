@@ -3218,6 +3218,67 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/rollout/working": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How a figure of the rollout was reached, line by line. */
+        get: {
+            parameters: {
+                query: {
+                    day?: string;
+                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock";
+                    part?: string;
+                    plan?: string;
+                    site?: string;
+                    store?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            /** @description The code of the line that was asked for. */
+                            opens: string;
+                            planId: string | null;
+                            stamp: string;
+                            /** @description Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar. */
+                            working: components["schemas"]["workingLine"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/safety": {
         parameters: {
             query?: never;

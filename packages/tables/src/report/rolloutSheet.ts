@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, problem } from './parts.ts';
+import { day, problem, workingLine } from './parts.ts';
 import { rolloutReport } from './rollout.ts';
 
 const { shape } = rolloutReport;
@@ -262,6 +262,17 @@ export const rolloutTrip = z.strictObject({
     .describe('The itinerary, day by day.'),
 });
 export type RolloutTripAnswer = z.infer<typeof rolloutTrip>;
+
+/** How a figure of a plan was reached. */
+export const rolloutWorking = z.strictObject({
+  stamp: z.string(),
+  planId: z.string().nullable(),
+  opens: z.string().describe('The code of the line that was asked for.'),
+  working: z
+    .array(workingLine)
+    .describe('Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar.'),
+});
+export type RolloutWorking = z.infer<typeof rolloutWorking>;
 
 /** Two plans side by side: what differs, for whom, what it costs. */
 export const rolloutComparison = z.strictObject({

@@ -2946,6 +2946,7 @@ export const units = {
   "per_min": "{amount} a minute",
   "per_year": "{amount} a year",
   "person": "{amount} {count, plural, one {person} other {people}}",
+  "personDay": "{amount} {count, plural, one {person-day} other {person-days}}",
   "um": "{amount} µm",
   "year": "{amount} {count, plural, one {year} other {years}}"
 } as const;

@@ -2947,6 +2947,7 @@ export const units = {
   "per_min": "{amount} por minuto",
   "per_year": "{amount} al año",
   "person": "{amount} {count, plural, one {persona} other {personas}}",
+  "personDay": "{amount} {count, plural, one {persona-día} other {personas-día}}",
   "um": "{amount} µm",
   "year": "{amount} {count, plural, one {año} other {años}}"
 } as const;
