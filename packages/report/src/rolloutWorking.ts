@@ -2,6 +2,7 @@ import {
   boundWorking,
   finishWorking,
   isoDay,
+  personDay,
   planCostWorking,
   planDay,
   planTime,
@@ -129,7 +130,7 @@ function lineSaid(told: SheetTold, line: WorkingLine): RolloutWorking['working']
   };
 }
 
-/** A day or a moment of the plan, by the calendar. */
+/** A day or a moment of the plan, by the calendar; what people wait in all, in days of a person. */
 function daySaid(
   { problem, language }: SheetTold,
   name: string,
@@ -137,6 +138,8 @@ function daySaid(
   unit: string,
 ): { readonly said?: string } {
   const { say, numbers } = language;
+  if (typeof value === 'number' && unit === personDay)
+    return { said: say('rolloutAnswers.personDays', { amount: numbers.fixed(value, 0) }) };
   if (typeof value !== 'number' || (unit !== planDay && unit !== planTime)) return {};
   if (value >= problem.horizon_days) return { said: say('rolloutAnswers.beyond') };
   const date = (day: number) => numbers.date(isoDay(problem.firstDay + day));

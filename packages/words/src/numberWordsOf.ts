@@ -34,7 +34,6 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   years: 'units.year',
   people: 'units.person',
   person: 'units.person',
-  personDay: 'units.personDay',
   household: 'units.household',
   C: 'units.C',
   um: 'units.um',

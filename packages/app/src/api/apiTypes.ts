@@ -2219,6 +2219,17 @@ export interface paths {
                                     said: string;
                                 }[];
                                 changes_count: number;
+                                /** @description Sites handed over later than when the days were worked out last: those that no trip serves any more first, then the latest. */
+                                later: {
+                                    later_days: number | null;
+                                    name: string;
+                                    /** @description Null: it is not handed over within the days looked at, or in no trip. */
+                                    now: string | null;
+                                    people: number;
+                                    siteId: string;
+                                    /** @description A day, YYYY-MM-DD. */
+                                    was: string;
+                                }[];
                                 later_count: number;
                                 /** @description Sites whose hand-over is another day than when it was worked out last. */
                                 moved_count: number;

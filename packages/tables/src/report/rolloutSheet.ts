@@ -146,6 +146,20 @@ export const rolloutSheet = z
         changes_count: z.int(),
         moved_count: z.int().describe('Sites whose hand-over is another day than when it was worked out last.'),
         later_count: z.int(),
+        later: z
+          .array(
+            z.strictObject({
+              siteId: z.string(),
+              name: z.string(),
+              people: z.int(),
+              was: day,
+              now: perhapsDay.describe('Null: it is not handed over within the days looked at, or in no trip.'),
+              later_days: z.int().nullable(),
+            }),
+          )
+          .describe(
+            'Sites handed over later than when the days were worked out last: those that no trip serves any more first, then the latest.',
+          ),
         said: z.string(),
       })
       .nullable()

@@ -55,6 +55,7 @@ export {
   boundWorking,
   finishWorking,
   type PlanTimed,
+  personDay,
   planCostWorking,
   planDay,
   planTime,

@@ -150,7 +150,16 @@ function waitsOf(jobs: readonly Job[]): Float64Array {
   return found;
 }
 
-/** What the n-th job of a crew takes of the first, by Wright's unit curve: n^log2(learning). */
+/**
+ * What the n-th job of a crew takes of the first, by Wright's unit curve: n^log2(learning).
+ *
+ * @param n - which job, counted from 1 [count]
+ * @param learning_fraction - what a job takes each time the jobs done are doubled [fraction]
+ * @returns share of the first job [fraction]
+ * @definition docs/methods/rollout.md
+ * @example
+ * learnedShare(4, 0.9) // → 0.81
+ */
 export function learnedShare(n: number, learning_fraction: number): number {
   return n < 1 || !(learning_fraction > 0) ? 1 : n ** Math.log2(learning_fraction);
 }

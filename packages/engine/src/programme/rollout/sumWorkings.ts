@@ -26,7 +26,8 @@ export interface RolloutNames {
 
 /** Days and moments of a plan, counted from its first day. */
 export const [planDay, planTime] = ['planDay', 'planTime'] as const;
-const personDay = 'personDay';
+/** Days of waiting, added up over people. */
+export const personDay = 'personDay';
 
 /**
  * How was the total waiting reached: people × days of each site, added up by area and over all?
@@ -37,9 +38,11 @@ const personDay = 'personDay';
  * @definition ours: docs/methods/rollout.md
  */
 export function waitingWorking(
-  { problem, outcome }: PlanTimed,
-  { siteOf, areaOf }: Pick<RolloutNames, 'siteOf' | 'areaOf'>,
+  timed: Pick<PlanTimed, 'problem' | 'outcome'>,
+  names: Pick<RolloutNames, 'siteOf' | 'areaOf'>,
 ): WorkingLine[] {
+  const { problem, outcome } = timed;
+  const { siteOf, areaOf } = names;
   const lines: WorkingLine[] = [];
   const days = serviceDaysOf(problem, outcome);
   const areas = new Map<string, { waits: number; people: number }>();
@@ -134,7 +137,8 @@ export function boundWorking(
  * @returns lines of trips, of hauls, and their sum [currency]
  * @definition ours: docs/methods/rollout.md; kits are not in it
  */
-export function planCostWorking({ problem, outcome }: PlanTimed, names: RolloutNames): WorkingLine[] {
+export function planCostWorking(timed: PlanTimed, names: RolloutNames): WorkingLine[] {
+  const { problem, outcome } = timed;
   const { crews, stores, fuelPrice_per_L } = problem;
   const lines: WorkingLine[] = [];
   const unit = names.currency ?? 'number';
@@ -189,10 +193,11 @@ export function planCostWorking({ problem, outcome }: PlanTimed, names: RolloutN
  * @definition ours
  */
 export function stockWorking(
-  { problem, plan, outcome }: PlanTimed,
+  timed: PlanTimed,
   at: { readonly store: number; readonly goods: number; readonly day: number },
   names: RolloutNames,
 ): WorkingLine[] {
+  const { problem, plan, outcome } = timed;
   const lines: WorkingLine[] = [];
   const own = stockMoves(problem, plan, outcome)
     .filter(({ store, goods, day }) => store === at.store && goods === at.goods && day <= at.day)
@@ -230,10 +235,11 @@ export function stockWorking(
  * @definition ours: docs/methods/rollout.md, finish dates
  */
 export function finishWorking(
-  { problem, outcome }: PlanTimed,
+  timed: PlanTimed,
   futures: FinishDates | null,
-  { siteOf }: Pick<RolloutNames, 'siteOf'>,
+  names: Pick<RolloutNames, 'siteOf'>,
 ): WorkingLine[] {
+  const { problem, outcome } = timed;
   const lines: WorkingLine[] = [];
   const stops = outcome.trips.flatMap((trips) => trips.flatMap((trip) => trip.stops));
   const done = stops.filter(({ handOverDay }) => handOverDay < problem.horizon_days);
@@ -244,7 +250,10 @@ export function finishWorking(
   if (last !== null)
     explain(lines, {
       ...{ code: 'rollout.lastServed', value: last.serviceDay, unit: planDay, source: 'definition' },
-      inputs: [workingInput('ofSite', siteOf(last.job), 'text'), workingInput('sitesCounted', done.length, 'count')],
+      inputs: [
+        workingInput('ofSite', names.siteOf(last.job), 'text'),
+        workingInput('sitesCounted', done.length, 'count'),
+      ],
     });
   if (futures !== null) spanLines(lines, futures.allServed, futures.replicates_count);
   return lines;
@@ -256,7 +265,14 @@ const spanCodes = [
   ['rollout.nineInTen', 'p90', 0.9],
 ] as const;
 
-/** The three quantiles of so many futures, each with its rank and between which its true value lies. */
+/**
+ * The three quantiles of so many futures, each with its rank and between which its true value lies.
+ *
+ * @param lines - the working so far; three lines are added at its end
+ * @param spans - the quantiles [day of the plan]
+ * @param replicates_count - futures drawn [count]
+ * @definition docs/methods/rollout.md, finish dates
+ */
 export function spanLines(lines: WorkingLine[], spans: Spans, replicates_count: number): void {
   for (const [code, name, share] of spanCodes) {
     const { value, from, to } = spans[name];

@@ -16,7 +16,14 @@ export interface WorkDays {
   readonly dayOf: Int32Array;
 }
 
-/** Makes a calendar ready. */
+/**
+ * Makes a calendar ready.
+ *
+ * @param works - 1 on days of work [count]
+ * @param horizon_days - days looked at [day]
+ * @returns the calendar, ready for look-ups [day]
+ * @definition ours
+ */
 export function workDays(works: Uint8Array, horizon_days: number): WorkDays {
   const before = new Int32Array(horizon_days + 1);
   const next = new Int32Array(horizon_days + 1).fill(horizon_days);
@@ -33,7 +40,15 @@ export function snapped(time: number): number {
   return Math.abs(time - whole) <= timeSlack_days ? whole : time;
 }
 
-/** The day on which what ends at this time ends. */
+/**
+ * The day on which what ends at this time ends.
+ *
+ * @param time - a time of the plan [day]
+ * @returns the day, from 0; a whole time is the end of the day before [day]
+ * @definition ours: docs/methods/rollout.md
+ * @example
+ * endDay(13) // → 12
+ */
 export function endDay(time: number): number {
   return Math.ceil(time - timeSlack_days) - 1;
 }
@@ -124,13 +139,23 @@ export interface HoursOfDay {
   readonly inOne_h: number;
 }
 
-/** When hours that are used in the first `most_h` of each day of work are begun and done; null beyond the horizon. */
+/**
+ * When hours that are used in the first `most_h` of each day of work are begun and done.
+ *
+ * @param calendar - days of work [day]
+ * @param time - they may be begun at [day]
+ * @param hours - of work [h]
+ * @param of - hours of a day, its first that may be used, and how many must fit into what is left of one [h]
+ * @returns when they are begun and done [day]; null beyond the horizon
+ * @definition docs/methods/rollout.md, a leg
+ */
 export function stretchDays(
   calendar: WorkDays,
   time: number,
   hours: number,
-  { day_h, most_h, inOne_h }: HoursOfDay,
+  of: HoursOfDay,
 ): { readonly begins: number; readonly ends: number } | null {
+  const { day_h, most_h, inOne_h } = of;
   if (hours <= timeSlack_days) return { begins: time, ends: time };
   const begun = Math.floor(time);
   let day = nextOpen(calendar, null, begun);

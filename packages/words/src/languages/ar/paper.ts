@@ -7,9 +7,7 @@ export const language = {
   "groups": "space",
   "for": "paper"
 } as const;
-export const missing = [
-  "units.personDay"
-] as const;
+export const missing = [] as const;
 export const cautions = {
   "drinking": "ماء السطح غير صالح للشرب حتى يُعالَج ويُفحَص. ما يُقال هنا عن سلامته عون للتخطيط فقط: القرار للسلطة الصحية والمختبرات المعتمدة.",
   "fragileRoof": "قد ينكسر هذا السقف تحت القدم: لا يقف عليه أحد. اعملوا من الأسفل أو على ألواح وسقالة تتحمل الثقل؛ وقد يحتوي الأسمنت الليفي القديم على الأسبستوس: لا تقطعوه ولا تثقبوه ولا تكشطوه.",

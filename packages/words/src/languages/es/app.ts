@@ -2157,6 +2157,7 @@ export const rolloutFinding = {
   "handed_over": "{name} ya está entregado.",
   "handed_over_on": "{name} se entregó el {day}.",
   "hardly": "Es menos probable que sí que {name} beba dentro de los días que se miran.",
+  "how_reached": "Cómo se llegó a este día",
   "if_all_goes": "Si todo va como es probable, bebe desde el {day}.",
   "label": "¿Cuándo bebe una aldea? Escriba su nombre",
   "mend_agree": "Anotar cuándo acordó su gente",
@@ -2947,7 +2948,6 @@ export const units = {
   "per_min": "{amount} por minuto",
   "per_year": "{amount} al año",
   "person": "{amount} {count, plural, one {persona} other {personas}}",
-  "personDay": "{amount} {count, plural, one {persona-día} other {personas-día}}",
   "um": "{amount} µm",
   "year": "{amount} {count, plural, one {año} other {años}}"
 } as const;
