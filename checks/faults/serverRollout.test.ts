@@ -1,3 +1,4 @@
+// long: one made-up programme, and all that the server answers of its rollout
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -8,6 +9,7 @@ import {
   rolloutComparison,
   rolloutSheet,
   rolloutTrip,
+  rolloutWorking,
 } from '@eavewell/tables';
 import { expect, it } from 'vitest';
 import { type Files, good } from './folder.ts';
@@ -171,6 +173,23 @@ it('a plan that is found is kept as one step, and its sheet, trips, comparison a
       expect(aboardBySite(trip.aboard)).toEqual(Object.assign({}, ...wants));
       expect([trip.days[0]!.day, trip.days.at(-1)!.day]).toEqual([trip.trip.leaves, trip.trip.back]);
     }
+    const opened = async (figure: string) => {
+      const { status, body } = await page.ask('GET', `${programme}/rollout/working?figure=${figure}`);
+      expect([figure, status]).toEqual([figure, 200]);
+      const { opens, working } = rolloutWorking.parse(body);
+      return working.find(({ code }) => code === opens)!.value;
+    };
+    expect(await opened('waiting')).toBe(sheet.waiting!.personDays);
+    expect(await opened('cost')).toBe(sheet.cost);
+    for (const { siteId, served } of stops) {
+      const value = await opened(`drinks&site=${siteId}`);
+      expect(isoDay(Date.parse(sheet.from) / 86_400_000 + Number(value))).toBe(served);
+    }
+    for (const { store, partId, points } of sheet.stock)
+      for (const { day, left_count } of points)
+        expect(await opened(`stock&store=${store}&part=${partId}&day=${day}`)).toBe(left_count);
+    const none = await page.ask('GET', `${programme}/rollout/working?figure=drinks&site=nowhere`);
+    expect(codesOf(none)).toEqual([404, 'request.not_found']);
     const same = rolloutComparison.parse((await page.ask('GET', `${programme}/rollout/compared?a=P1&b=P1`)).body);
     expect([same.sites, same.finish_days, same.waiting_personDays, same.said]).toEqual([
       [],
@@ -215,6 +234,20 @@ it('what changed in the tables since is told, and what happened stays when it is
     const told = (await sheetOf(page, programme)).changedSince!;
     expect([told.changes_count, told.moved_count > 0]).toEqual([1, true]);
     expect(told.changes.map(({ by, said }) => [by, said])).toEqual([['Oren', expect.stringContaining('C9')]]);
+    const handedOver = (sheet: RolloutSheet) =>
+      new Map(
+        sheet.crews
+          .flatMap((crew) => crew.trips.flatMap(({ stops }) => stops))
+          .map((stop) => [stop.siteId, stop.handOver]),
+      );
+    const [was, now] = [handedOver(before), handedOver(await sheetOf(page, programme))];
+    expect(told.later.length).toBe(told.later_count);
+    expect(told.later.length).toBeGreaterThan(0);
+    const days = (later: string, earlier: string) => (Date.parse(later) - Date.parse(earlier)) / 86_400_000;
+    for (const one of told.later) {
+      expect([one.was, one.now]).toEqual([was.get(one.siteId), now.get(one.siteId)]);
+      expect(one.later_days).toBe(days(one.now!, one.was));
+    }
     await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
     // It left today.
     const left = {

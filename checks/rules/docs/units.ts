@@ -156,6 +156,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
 const typesOfTheRollout = new Set([
   ...['Job', 'Crew', 'Store', 'Arrival', 'Haul', 'RolloutPlan', 'PlannedTrip', 'Drawn', 'TimedStop', 'TimedTrip'],
   ...['TimedHaul', 'Outcome', 'WaitingBound', 'WaitingBounds', 'BoundsAsked', 'StockCurve', 'SiteFinish', 'TripLeg'],
+  ...['StockMove', 'StretchTimes', 'ServiceAsked'],
   ...['Retiming', 'CrewTrips', 'StockState', 'WorkDays', 'ReadyLegs', 'ReadyCrew', 'TripTimes', 'HaulTimes'],
   ...['BrokenFound', 'LegFound', 'ReadyWeather', 'CrewNumbers', 'OneCrew', 'CrewLegs', 'SearchTrip', 'CrewFacts'],
   ...['JobLeast', 'AssignedJob', 'AssignmentGiven', 'AssignmentBound', 'BoundJob', 'Ranks', 'Ranked', 'DaysAsked'],

@@ -14,6 +14,7 @@ export * from './programmeRolloutPlans.ts';
 export * from './programmeRolloutRows.ts';
 export * from './programmeRolloutTrips.ts';
 export * from './programmeRolloutWeather.ts';
+export * from './programmeRolloutWorking.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';
 export { type OtherStations, otherStations, type StationsGiven } from './siteStations.ts';

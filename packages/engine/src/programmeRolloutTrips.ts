@@ -1,11 +1,12 @@
 import type { Danger, ProgrammeFacts } from './kernel/index.ts';
 import type { KitLine } from './programme/kit/index.ts';
 import { pieceLongest_m } from './programme/loads/index.ts';
-import type { Outcome, RolloutProblem } from './programme/rollout/index.ts';
+import { type Outcome, type RolloutProblem, workDays } from './programme/rollout/index.ts';
 import { type ExplainedWay, explainedWay, type WayStop } from './programme/ways/index.ts';
 import { piecesOfKit, type ReadyKit, stowedForStops } from './programmeKit.ts';
 import { rolloutWay } from './programmeRollout.ts';
 import type { ReadyRollout } from './programmeRolloutFacts.ts';
+import { type StretchTimes, stretchTimes } from './programmeRolloutLegTimes.ts';
 import type { PastTrip } from './programmeRolloutPast.ts';
 
 /** One leg of a trip: from where to where, when, by which way. */
@@ -18,6 +19,8 @@ export interface TripLeg {
   readonly arrives: number | null;
   /** Null: none is open in the periods it could be gone in. */
   readonly way: ExplainedWay | null;
+  /** When each stretch of the way is gone; none where that is not known. */
+  readonly times: readonly StretchTimes[];
 }
 
 /**
@@ -42,13 +45,21 @@ export function tripLegs(ready: ReadyRollout, outcome: Outcome, crew: number, tr
     ...timed.stops.map(({ job, arrives, ends }) => ({ node: problem.placeIds.length + job, arrives, ends })),
     { node: base, arrives: timed.back, ends: null },
   ];
+  const { work_h_per_day, works } = problem.crews[crew]!;
+  const walker = { work_h_per_day, calendar: workDays(works, problem.horizon_days) };
+  let before = timed.leaves;
   return halts.slice(1).map((to, at): TripLeg => {
     const from = halts[at]!;
-    const begins = from.ends ?? timed.leaves;
+    const mayBegin = from.ends ?? timed.leaves;
     const arrives = to.arrives ?? halts[at + 2]?.arrives ?? timed.back;
+    const found = wayWithin(ready, { crew, from: from.node, to: to.node }, mayBegin, arrives);
+    const times =
+      found === null ? [] : stretchTimes(problem, walker, found.way, Math.max(found.opens, from.ends ?? before));
+    before = times.at(-1)?.ends ?? before;
+    const leaves = from.ends === null ? null : (times[0]?.begins ?? from.ends);
     return {
-      ...{ from: stops[from.node]!.stopId, to: stops[to.node]!.stopId, leaves: from.ends, arrives: to.arrives },
-      way: wayWithin(ready, { crew, from: from.node, to: to.node }, begins, arrives),
+      ...{ from: stops[from.node]!.stopId, to: stops[to.node]!.stopId, leaves, arrives: to.arrives },
+      ...{ way: found?.way ?? null, times },
     };
   });
 }
@@ -81,28 +92,28 @@ export function goneTripLegs(
     const way = explainedWay(ready.ways, { from, to, party, state });
     return {
       ...{ from: from.stopId, to: to.stopId, leaves: null, arrives: null },
-      way: way.stretches === null ? null : way,
+      ...{ way: way.stretches === null ? null : way, times: [] },
     };
   });
 }
 
-/** The way of the first period between two times in which there is one that is done by then. */
+/** The way of the first period between two times in which there is one that is done by then, and when the period begins. */
 function wayWithin(
   ready: ReadyRollout,
   leg: { readonly crew: number; readonly from: number; readonly to: number },
   begins: number,
   arrives: number,
-): ExplainedWay | null {
+): { readonly way: ExplainedWay; readonly opens: number } | null {
   const { problem } = ready;
-  let last: ExplainedWay | null = null;
+  let last: { readonly way: ExplainedWay; readonly opens: number } | null = null;
   for (let period = periodAt(problem, begins); period < problem.periods.length; period++) {
-    const from = problem.periods[period]!.from;
-    if (from >= arrives) break;
+    const opens = problem.periods[period]!.from;
+    if (opens >= arrives) break;
     const way = rolloutWay(ready, { ...leg, period });
     if (way.stretches === null) continue;
-    last = way;
+    last = { way, opens };
     const days = (way.landBefore_h + way.river_h + way.landAfter_h) / problem.crews[leg.crew]!.work_h_per_day;
-    if (Math.max(from, begins) + days <= arrives + slack_days) return way;
+    if (Math.max(opens, begins) + days <= arrives + slack_days) return last;
   }
   return last;
 }

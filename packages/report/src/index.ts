@@ -23,6 +23,7 @@ export { rolloutSheets } from './rolloutSheets.ts';
 export type { SheetGiven } from './rolloutSheetTold.ts';
 export type { ReplannedGiven, RolloutGiven } from './rolloutTold.ts';
 export { rolloutTrip } from './rolloutTripAnswer.ts';
+export { type RolloutFigure, rolloutWorking } from './rolloutWorking.ts';
 export { safetyReport } from './safetyReport.ts';
 export { siteCup } from './siteCup.ts';
 export { findingOf, siteReport, workingReport } from './siteReport.ts';

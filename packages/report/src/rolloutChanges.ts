@@ -1,3 +1,4 @@
+import { isoDay } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import type { SheetGiven } from './rolloutSheetTold.ts';
@@ -36,7 +37,8 @@ export function changedSaid(
   given: Omit<SheetGiven, 'changedSince'>,
   language: Language,
 ): RolloutSheet['changedSince'] {
-  const { moved_count, later_count } = movedOf(given);
+  const { moved_count, later } = movedOf(given);
+  const later_count = later.length;
   if (since.changes_count === 0 && moved_count === 0) return null;
   const said = language.say('rolloutAnswers.changedSince', {
     ...{ changes: since.changes_count, moved: moved_count, later: later_count },
@@ -48,11 +50,13 @@ export function changedSaid(
       by: change.by,
       said: changeSaid(change, given, language),
     })),
-    ...{ changes_count: since.changes_count, moved_count, later_count, said },
+    ...{ changes_count: since.changes_count, moved_count, later_count, later, said },
   };
 }
 
-/** Sites whose hand-over is another day than when it was worked out last. */
+type Later = NonNullable<RolloutSheet['changedSince']>['later'][number];
+
+/** Sites whose hand-over is another day than when it was worked out last, and those of them that come later. */
 export function movedOf({
   facts,
   problem,
@@ -61,15 +65,24 @@ export function movedOf({
 }: Pick<SheetGiven, 'facts' | 'problem' | 'outcome' | 'planId'>) {
   const plan = facts.rollout.plans.find((one) => one.planId === planId);
   const kept = new Map(plan?.trips.flatMap(({ stops }) => stops.map((stop) => [stop.siteId, stop.handOver] as const)));
-  let [moved_count, later_count] = [0, 0];
+  const later: Later[] = [];
+  let moved_count = 0;
   for (const stop of outcome.trips.flat().flatMap(({ stops }) => stops)) {
-    const was = kept.get(problem.jobs[stop.job]!.siteId) ?? null;
-    const now = isServed(stop, problem) ? problem.firstDay + stop.handOverDay : Number.POSITIVE_INFINITY;
+    const { siteId, people } = problem.jobs[stop.job]!;
+    const was = kept.get(siteId) ?? null;
+    const now = isServed(stop, problem) ? problem.firstDay + stop.handOverDay : null;
     if (was === null || was === now) continue;
     moved_count++;
-    if (now > was) later_count++;
+    if (now !== null && now < was) continue;
+    const name = facts.sites.find((site) => site.siteId === siteId)?.name ?? siteId;
+    later.push({
+      ...{ siteId, name, people, was: isoDay(was), now: now === null ? null : isoDay(now) },
+      later_days: now === null ? null : now - was,
+    });
   }
-  return { moved_count, later_count };
+  const days = ({ later_days }: Later) => later_days ?? Number.POSITIVE_INFINITY;
+  later.sort((a, b) => (days(a) === days(b) ? b.people - a.people : days(b) - days(a)));
+  return { moved_count, later };
 }
 
 function changeSaid(

@@ -1,13 +1,20 @@
 import { type CrewFacts, isoDay, readIsoDay, type TripLeg } from '@eavewell/engine';
 import type { RolloutTripAnswer, SheetTrip } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
 import type { SheetTold } from './rolloutSheetTold.ts';
 
+/** What the nights of a trip are told from. */
+export interface NightsTold extends Pick<SheetTold, 'problem'> {
+  readonly language: Pick<Language, 'say'>;
+  readonly nameOf: ReadonlyMap<string, string>;
+}
+
 /**
- * Each day of a trip with the place its night is spent at: where the crew works, or on the way the last place it gets to in the hours of the day. Of a trip
- * that left the days of its legs are not known: only its first and last are told.
+ * Each day of a trip with the place its night is spent at: where the crew works or waits, or the last place it got to. Where it set out from there and did not
+ * get to the next, it sleeps on the way, and that is said. Of a trip that left the days of its legs are not known: only its first and last are told.
  */
 export function nightsOf(
-  { problem }: Pick<SheetTold, 'problem'>,
+  { problem, language, nameOf }: NightsTold,
   trip: SheetTrip,
   legs: readonly TripLeg[],
   crew: CrewFacts,
@@ -18,36 +25,41 @@ export function nightsOf(
     return [...new Set([first, last])].map((day) => ({ day: isoDay(day), said: [], sleeps: null, siteIds: [] }));
   const sites = new Set(trip.stops.map(({ siteId }) => siteId));
   return days.map((day) => {
-    const at = placeAt(legs, day + 1 - problem.firstDay, crew);
-    const isAway = day < last && at !== null && at !== crew.base;
+    const night = day < last ? nightAt(legs, day + 1 - problem.firstDay) : null;
+    const sleeps = night !== null && night.to === null && night.at !== crew.base ? night.at : null;
+    const to = night?.to ?? null;
     return {
-      ...{ day: isoDay(day), said: [], sleeps: isAway ? at : null },
-      siteIds: isAway && sites.has(at) ? [at] : [],
+      ...{ day: isoDay(day), sleeps },
+      said: to === null ? [] : [language.say('rolloutAnswers.day.nightOnWay', { place: nameOf.get(to) ?? to })],
+      siteIds: sleeps !== null && sites.has(sleeps) ? [sleeps] : [],
     };
   });
 }
 
-/** Where a crew is at a time of the plan; null: it has not left. */
-function placeAt(legs: readonly TripLeg[], time: number, { work_h_per_day }: CrewFacts): string | null {
-  let at: string | null = null;
-  let left = Number.NEGATIVE_INFINITY;
-  for (const leg of legs) {
-    left = leg.leaves ?? left;
-    if (left >= time) return at;
-    if (leg.arrives !== null && leg.arrives <= time) {
-      at = leg.to;
-      continue;
-    }
-    // On its way: as far as the hours go.
-    let gone_h = (time - left) * work_h_per_day;
-    at = leg.from;
-    for (const { to, hours_h, changeOver_h } of leg.way?.stretches ?? []) {
-      gone_h -= hours_h + changeOver_h;
-      if (gone_h < 0) return at;
-      at = to;
-    }
-    // A leg to the store is not told apart from the one that follows.
-    if (leg.arrives !== null) return at;
-  }
-  return at;
+interface Night {
+  readonly at: string;
+  /** Where it goes, where it is between two places. */
+  readonly to: string | null;
 }
+
+/** Where a crew is when a day ends; null: it has not left. */
+function nightAt(legs: readonly TripLeg[], time: number): Night | null {
+  let at: string | null = null;
+  for (const { from, to, way, times, leaves, arrives } of legs) {
+    const begins = times[0]?.begins ?? leaves ?? Number.NEGATIVE_INFINITY;
+    if (begins >= time - slack_days) return at === null ? null : { at, to: null };
+    at = from;
+    for (const [nth, stretch] of (way?.stretches ?? []).entries()) {
+      const gone = times[nth];
+      if (gone === undefined || gone.begins >= time - slack_days) return { at, to: null };
+      if (gone.ends > time + slack_days) return { at, to: stretch.to };
+      at = stretch.to;
+    }
+    if (arrives !== null && arrives > time + slack_days) return { at, to: null };
+    at = to;
+  }
+  return at === null ? null : { at, to: null };
+}
+
+/** Legs are kept in 32 bits. */
+const slack_days = 1e-4;

@@ -40,6 +40,10 @@ export function crewsOnPaper(
   language: Language,
 ): readonly CrewOfPaper[] {
   const { facts, problem } = given;
+  const nameOf = new Map([
+    ...report.places.map(({ id, name }) => [id, name] as const),
+    ...facts.sites.map(({ siteId, name }) => [siteId, name] as const),
+  ]);
   return report.crews.flatMap(({ crewId, trips }, at): readonly CrewOfPaper[] => {
     const crewFacts = facts.rollout.crews.find((one) => one.crewId === crewId);
     if (crewFacts === undefined) return [];
@@ -56,7 +60,7 @@ export function crewsOnPaper(
             aboard: given.aboardFor(trip.stops.map(({ siteId }) => siteId)).map(aboardOf),
             carriers: carriers.map(carrierOf),
             ...massesBeside(crewFacts.people_count, trip.fuel_L),
-            days: nightsOf({ problem }, dated, given.legsOf(at, nth), crewFacts),
+            days: nightsOf({ problem, language, nameOf }, dated, given.legsOf(at, nth), crewFacts),
             places: report.places.map(({ id, name }) => ({ placeId: id, name })),
           };
         }),

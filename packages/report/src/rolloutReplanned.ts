@@ -9,6 +9,7 @@ type Report = NonNullable<RolloutReport['replanned']>;
 /** What has happened of the plan there was, and what is otherwise in the new one than if nothing were done. */
 export function replannedReport({ facts: plan, kept, unchanged }: ReplannedGiven, told: Told): Report {
   const { facts, problem, nameOf } = told;
+  const moved = movedOf({ facts, problem, outcome: unchanged, planId: plan.planId });
   const past = [...kept.past.flat(), ...kept.otherPast];
   const before = { plan: kept.plan, outcome: unchanged };
   const { waiting_personDays, finish_days, cost } = planChanges(before, told);
@@ -30,7 +31,8 @@ export function replannedReport({ facts: plan, kept, unchanged }: ReplannedGiven
       said: told.language.say(`rolloutReport.leftOut.${reason ?? 'notAsked'}`, { over: '' }),
     })),
     notPlaced: kept.notPlaced.map((siteId) => ({ siteId, name: nameOf.get(siteId) ?? siteId })),
-    ...movedOf({ facts, problem, outcome: unchanged, planId: plan.planId }),
+    moved_count: moved.moved_count,
+    later_count: moved.later.length,
     said: changesSaid(sums, sites, trips.length, told),
     ...sums,
     sites: sites.map(({ crewA, crewB, servedA, servedB, ...site }) => ({

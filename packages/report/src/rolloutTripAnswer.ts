@@ -114,7 +114,7 @@ function daysSaid(
     );
     return {
       ...night,
-      said: found.map((event) => eventSaid(told, event)),
+      said: [...found.map((event) => eventSaid(told, event)), ...night.said],
       siteIds: [...new Set([...night.siteIds, ...sites])],
     };
   });

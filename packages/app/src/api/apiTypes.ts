@@ -2219,6 +2219,17 @@ export interface paths {
                                     said: string;
                                 }[];
                                 changes_count: number;
+                                /** @description Sites handed over later than when the days were worked out last: those that no trip serves any more first, then the latest. */
+                                later: {
+                                    later_days: number | null;
+                                    name: string;
+                                    /** @description Null: it is not handed over within the days looked at, or in no trip. */
+                                    now: string | null;
+                                    people: number;
+                                    siteId: string;
+                                    /** @description A day, YYYY-MM-DD. */
+                                    was: string;
+                                }[];
                                 later_count: number;
                                 /** @description Sites whose hand-over is another day than when it was worked out last. */
                                 moved_count: number;
@@ -3207,6 +3218,67 @@ export interface paths {
                         [name: string]: unknown;
                     };
                     content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/working": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How a figure of the rollout was reached, line by line. */
+        get: {
+            parameters: {
+                query: {
+                    day?: string;
+                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock";
+                    part?: string;
+                    plan?: string;
+                    site?: string;
+                    store?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            /** @description The code of the line that was asked for. */
+                            opens: string;
+                            planId: string | null;
+                            stamp: string;
+                            /** @description Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar. */
+                            working: components["schemas"]["workingLine"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
                 };
             };
         };

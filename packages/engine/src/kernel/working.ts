@@ -6,6 +6,7 @@ import { headWorkings } from './roomWorkings/head.ts';
 import { kitWorkings } from './roomWorkings/kit.ts';
 import { loadsWorkings } from './roomWorkings/loads.ts';
 import { moneyWorkings } from './roomWorkings/money.ts';
+import { rolloutWorkings } from './roomWorkings/rollout.ts';
 import { safetyWorkings } from './roomWorkings/safety.ts';
 import { settlingWorkings } from './roomWorkings/settling.ts';
 import { standWorkings } from './roomWorkings/stand.ts';
@@ -66,6 +67,7 @@ export const workingCodes = [
   ...loadsWorkings,
   ...moneyWorkings,
   ...costWorkings,
+  ...rolloutWorkings,
 ] as const;
 export type WorkingCode = (typeof workingCodes)[number];
 

@@ -20,6 +20,7 @@ const sent = (reply: unknown, text: string) => asIs(reply).type('application/jso
 /** Who goes where, when, by which way: a plan, its trips, two plans side by side, and the search for one. */
 export function rolloutRoutes(app: App, behind: Behind, find: Find): void {
   sheetRoutes(app, behind, find);
+  workingRoutes(app, behind, find);
   numbersRoutes(app, behind, find);
   searchRoutes(app, behind, find);
 }
@@ -58,6 +59,24 @@ function sheetRoutes(app: App, { rollouts }: Behind, find: Find): void {
       const { a, b } = request.query;
       const found = await rollouts.compared(await find(request), { a, b, language: languageOf(request).code });
       if (found === null) throw unknown(`${a}, ${b}`);
+      return sent(reply, found.text);
+    },
+  );
+}
+
+/** How a figure of a plan was reached. */
+function workingRoutes(app: App, { rollouts }: Behind, find: Find): void {
+  const { programmeId: params } = schemas;
+  const working = answering('How a figure of the rollout was reached, line by line.', answers.workingAnswer);
+  app.get(
+    `${one}/rollout/working`,
+    { schema: { ...working, params, querystring: answers.workingAsked } },
+    async (request, reply) => {
+      const { plan = null, figure, site = '', store = '', part = '', day = '' } = request.query;
+      const asked = { planId: plan, figure: { figure, site, store, part, day }, language: languageOf(request).code };
+      const found = await rollouts.working(await find(request), asked);
+      if (found === null)
+        throw unknown([plan ?? '', figure, site, store, part, day].filter((one) => one !== '').join(', '));
       return sent(reply, found.text);
     },
   );

@@ -1,4 +1,4 @@
-import { rolloutComparison, rolloutSheet, rolloutTrip } from '@eavewell/tables';
+import { rolloutComparison, rolloutSheet, rolloutTrip, rolloutWorking } from '@eavewell/tables';
 import { z } from 'zod';
 import { programmeId } from './schemaParts.ts';
 
@@ -7,11 +7,23 @@ const planId = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/);
 export const sheetAnswer = rolloutSheet;
 export const tripAnswer = rolloutTrip;
 export const comparisonAnswer = rolloutComparison;
+export const workingAnswer = rolloutWorking;
 
 /** Which plan; left out: the one in force, else the newest. */
 export const planAsked = z.strictObject({ plan: planId.optional() });
 export const tripAsked = programmeId.extend({ tripId: planId });
 export const crewAsked = programmeId.extend({ crewId: planId });
+/** Which figure; `drinks` needs a site, `stock` a store, a part and a day. */
+export const workingAsked = planAsked.extend({
+  figure: z.enum(['finish', 'drinks', 'waiting', 'bound', 'cost', 'stock']),
+  site: z.string().max(200).optional(),
+  store: z.string().max(200).optional(),
+  part: z.string().max(200).optional(),
+  day: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/)
+    .optional(),
+});
 export const plansAsked = z.strictObject({ a: planId, b: planId });
 
 /** What a search for a plan is asked. */

@@ -15,7 +15,13 @@ import {
   type TravelPair,
   type WaitingBounds,
 } from '@eavewell/engine';
-import { type ChangesSince, rolloutComparison, rolloutTrip } from '@eavewell/report';
+import {
+  type ChangesSince,
+  type RolloutFigure,
+  rolloutComparison,
+  rolloutTrip,
+  rolloutWorking,
+} from '@eavewell/report';
 import { loadLanguage } from '@eavewell/words';
 import type { Asks, JobAround } from '@eavewell/work';
 import { type Held, HeldRollouts, planShown, type TimedNow, timedOn } from './heldRollouts.ts';
@@ -40,6 +46,12 @@ export interface SheetAsked extends OfState {
 export interface TripAsked extends OfState {
   readonly planId: string | null;
   readonly tripId: string;
+  readonly language: string;
+}
+
+export interface WorkingAsked extends OfState {
+  readonly planId: string | null;
+  readonly figure: RolloutFigure;
   readonly language: string;
 }
 
@@ -157,6 +169,17 @@ async function trip(asked: TripAsked, around: JobAround): Promise<{ readonly tex
   return answer === null ? 'trip' : { text: JSON.stringify(answer) };
 }
 
+/** How a figure of a plan was reached, as JSON; null: there is no plan of that id, or no such figure. */
+async function working(asked: WorkingAsked, around: JobAround): Promise<{ readonly text: string } | null> {
+  const found = await shown(asked, around);
+  if (found === undefined) return null;
+  const now = holding.timed(found.held, found.planId);
+  const futures = holding.drawnOf(drawKeyOf(now))?.futures ?? null;
+  const given = givenOf(found.held, now, { futures, futuresState: futures === null ? 'none' : 'there' });
+  const answer = rolloutWorking({ ...given, changedSince: null }, asked.figure, await loadLanguage(asked.language));
+  return answer === null ? null : { text: JSON.stringify(answer) };
+}
+
 /** Kits of sites; that of a site that is handed over is not kept, and made anew. */
 function linesOf({ sites, kit }: Held, siteIds: readonly string[]): ReadonlyMap<string, readonly KitLine[]> {
   const wanted = new Set(siteIds);
@@ -261,5 +284,5 @@ async function keepBounds({ key, bounds }: Pick<DrawnKept, 'key' | 'bounds'>): P
 
 /** What the thread that holds rollouts may be asked, by name. */
 export const rolloutAsks = {
-  ...{ sheet, trip, compared, numbers, legs, searchStart, drawStart, keepDrawn, keepBounds },
+  ...{ sheet, trip, working, compared, numbers, legs, searchStart, drawStart, keepDrawn, keepBounds },
 } satisfies Asks;

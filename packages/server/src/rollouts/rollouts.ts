@@ -62,6 +62,11 @@ export class Rollouts {
     return this.ask(programme, 'trip', asked);
   }
 
+  /** How a figure of a plan was reached; null: there is no such plan, or no such figure. */
+  working(programme: OpenProgramme, asked: Omit<asks.WorkingAsked, 'at'>): Promise<Text | null> {
+    return this.ask(programme, 'working', asked);
+  }
+
   /** Two plans side by side; null: one of them is not there. */
   compared(programme: OpenProgramme, asked: Omit<asks.ComparedAsked, 'at'>): Promise<Text | null> {
     return this.ask(programme, 'compared', asked);

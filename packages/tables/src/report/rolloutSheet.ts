@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, problem } from './parts.ts';
+import { day, problem, workingLine } from './parts.ts';
 import { rolloutReport } from './rollout.ts';
 
 const { shape } = rolloutReport;
@@ -146,6 +146,20 @@ export const rolloutSheet = z
         changes_count: z.int(),
         moved_count: z.int().describe('Sites whose hand-over is another day than when it was worked out last.'),
         later_count: z.int(),
+        later: z
+          .array(
+            z.strictObject({
+              siteId: z.string(),
+              name: z.string(),
+              people: z.int(),
+              was: day,
+              now: perhapsDay.describe('Null: it is not handed over within the days looked at, or in no trip.'),
+              later_days: z.int().nullable(),
+            }),
+          )
+          .describe(
+            'Sites handed over later than when the days were worked out last: those that no trip serves any more first, then the latest.',
+          ),
         said: z.string(),
       })
       .nullable()
@@ -262,6 +276,17 @@ export const rolloutTrip = z.strictObject({
     .describe('The itinerary, day by day.'),
 });
 export type RolloutTripAnswer = z.infer<typeof rolloutTrip>;
+
+/** How a figure of a plan was reached. */
+export const rolloutWorking = z.strictObject({
+  stamp: z.string(),
+  planId: z.string().nullable(),
+  opens: z.string().describe('The code of the line that was asked for.'),
+  working: z
+    .array(workingLine)
+    .describe('Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar.'),
+});
+export type RolloutWorking = z.infer<typeof rolloutWorking>;
 
 /** Two plans side by side: what differs, for whom, what it costs. */
 export const rolloutComparison = z.strictObject({

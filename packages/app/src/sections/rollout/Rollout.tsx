@@ -6,6 +6,8 @@ import { FindVillage } from './finding/FindVillage.tsx';
 import { PlansBar } from './plans/PlansBar.tsx';
 import { rolloutQuery } from './rolloutQuery.ts';
 import { WeekMap } from './weekMap/WeekMap.tsx';
+import { WithWorkings } from './working/opening.tsx';
+import { PlanFigures } from './working/PlanFigures.tsx';
 
 const from = '/p/$programmeId/rollout';
 
@@ -16,13 +18,16 @@ export function Rollout() {
   const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
   useKeepItineraries(sheet, programmeId);
   return (
-    <div className="rollout">
-      <h1>{sheet.sentence}</h1>
-      {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}
-      <FindVillage sheet={sheet} programmeId={programmeId} />
-      <PlansBar sheet={sheet} programmeId={programmeId} />
-      <BandsByHand sheet={sheet} programmeId={programmeId} />
-      <WeekMap sheet={sheet} programmeId={programmeId} />
-    </div>
+    <WithWorkings sheet={sheet} programmeId={programmeId}>
+      <div className="rollout">
+        <h1>{sheet.sentence}</h1>
+        {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}
+        <PlanFigures sheet={sheet} />
+        <FindVillage sheet={sheet} programmeId={programmeId} />
+        <PlansBar sheet={sheet} programmeId={programmeId} />
+        <BandsByHand sheet={sheet} programmeId={programmeId} />
+        <WeekMap sheet={sheet} programmeId={programmeId} />
+      </div>
+    </WithWorkings>
   );
 }

@@ -44,6 +44,12 @@ function follow(lines: readonly Line[], at: number, found: Set<number>): void {
   }
 }
 
-/** Is it this line's result, to the last digit? Whole numbers stand in many lines by chance, and name none. */
-const isResult = (line: Line, { value, unit }: Line['inputs'][number]) =>
-  typeof value === 'number' && !Number.isInteger(value) && line.value === value && line.unit === unit;
+/** Days and moments of a plan: of these whole numbers name their line too, as of what people wait in all. */
+const ofPlan: ReadonlySet<string> = new Set(['planDay', 'planTime']);
+
+/** Is it this line's result, to the last digit? Other whole numbers stand in many lines by chance, and name none. */
+function isResult(line: Line, { value, unit }: Line['inputs'][number]): boolean {
+  if (typeof value !== 'number' || line.value !== value) return false;
+  if (unit === 'personDay') return line.unit === unit;
+  return ofPlan.has(unit) ? ofPlan.has(line.unit) : !Number.isInteger(value) && line.unit === unit;
+}

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { moneyByMonth, servedCurve, serviceDaysOf, stockCurves, waitingByGroup } from './curves.ts';
+import { moneyByMonth, servedCurve, serviceDaysOf, waitingByGroup } from './curves.ts';
 import { evaluatePlan } from './evaluatePlan.ts';
 import { retiming } from './makeReady.ts';
 import type { RolloutPlan, RolloutProblem } from './problem.ts';
+import { stockCurves } from './stockCurves.ts';
 import { tinyCrew, tinyRollout } from './tinyRollout.testing.ts';
 
 const slip_days = { low: 0, likely: 0, high: 0 };

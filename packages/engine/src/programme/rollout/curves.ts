@@ -1,6 +1,5 @@
 import { calendarDay } from '../../kernel/index.ts';
-import { arrivalDay } from './bounds/index.ts';
-import type { Outcome, RolloutPlan, RolloutProblem, Store } from './problem.ts';
+import type { Outcome, RolloutProblem } from './problem.ts';
 
 /** People who drink from some day on. */
 export interface ServedPoint {
@@ -131,71 +130,4 @@ function daysOut(leaves: number, back: number): readonly number[] {
   const first = Math.floor(leaves);
   const last = Math.max(first, Math.ceil(back - 1e-9) - 1);
   return Array.from({ length: last - first + 1 }, (_, day) => first + day);
-}
-
-/** What a store has of one of the goods after a day on which that changes. */
-export interface StockPoint {
-  readonly day: number;
-  readonly in_count: number;
-  readonly out_count: number;
-  readonly left_count: number;
-}
-
-export interface StockCurve {
-  readonly store: number;
-  readonly goods: number;
-  readonly points: readonly StockPoint[];
-}
-
-/**
- * What lies in each store from day to day? What arrives, what trips and hauls take out, what hauls bring.
- *
- * @param problem - the rollout [day, kg, L, person]
- * @param plan - who goes where [count]
- * @param outcome - what came of it [day]
- * @returns a curve for each store and each of the goods that moves there [count]
- * @law what is left is never below 0 where the plan breaks nothing; what came less what went is what is left
- * @definition ours
- */
-export function stockCurves(problem: RolloutProblem, plan: RolloutPlan, outcome: Outcome): readonly StockCurve[] {
-  const { stores, goods, crews, jobs } = problem;
-  const moves = stores.map(() => goods.map(() => new Map<number, { in_count: number; out_count: number }>()));
-  const move = (store: number, which: number, day: number, count: number) => {
-    const byDay = moves[store]![which]!;
-    const on = byDay.get(day) ?? { in_count: 0, out_count: 0 };
-    if (count > 0) on.in_count += count;
-    else on.out_count -= count;
-    if (count !== 0) byDay.set(day, on);
-  };
-  for (const [store, { arrivals }] of stores.entries())
-    for (const arrival of arrivals) move(store, arrival.goods, arrivalDay(arrival), arrival.quantity_count);
-  const needsOf = (crew: number, trip: number) =>
-    goods.map((_, which) =>
-      (plan.trips[crew]?.[trip]?.stops ?? []).reduce((sum, job) => sum + (jobs[job]!.needs[which] ?? 0), 0),
-    );
-  for (const [crew, trips] of outcome.trips.entries()) {
-    for (const [trip, { leaves }] of trips.entries())
-      for (const [which, need] of needsOf(crew, trip).entries())
-        move(crews[crew]!.store, which, Math.floor(leaves), -need);
-  }
-  for (const { store, leaves, arrives, forCrew, forTrip } of outcome.hauls) {
-    const behind = (stores[store] as Store).filledBy!.store;
-    for (const [which, need] of needsOf(forCrew, forTrip).entries()) {
-      move(behind, which, Math.floor(leaves), -need);
-      move(store, which, Math.floor(arrives), need);
-    }
-  }
-  return moves.flatMap((byGoods, store) =>
-    byGoods.flatMap((byDay, which) => {
-      if (byDay.size === 0) return [];
-      let left_count = 0;
-      const points = [...byDay]
-        .sort(([a], [b]) => a - b)
-        .map(([day, { in_count, out_count }]) => {
-          left_count += in_count - out_count;
-          return { day, in_count, out_count, left_count };
-        });
-      return [{ store, goods: which, points }];
-    }),
-  );
 }

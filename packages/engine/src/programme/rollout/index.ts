@@ -21,16 +21,13 @@ export {
   type MonthMoney,
   moneyByMonth,
   type ServedPoint,
-  type StockCurve,
-  type StockPoint,
   servedCurve,
   serviceDaysOf,
-  stockCurves,
   waitingByGroup,
 } from './curves.ts';
 export { evaluatePlan } from './evaluatePlan.ts';
 export * from './finish/index.ts';
-export { retiming } from './makeReady.ts';
+export { learnedShare, retiming } from './makeReady.ts';
 export { type NamedPlan, namedAfter } from './namedAfter.ts';
 export { type MovedSite, type PlanChanges, planChanges, type TimedPlan } from './planChanges.ts';
 export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
@@ -59,6 +56,21 @@ export type {
 export { type Replanned, replan } from './replan.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';
+export { type StockCurve, type StockMove, type StockPoint, stockCurves, stockMoves } from './stockCurves.ts';
+export {
+  boundWorking,
+  finishWorking,
+  type PlanTimed,
+  personDay,
+  planCostWorking,
+  planDay,
+  planTime,
+  type RolloutNames,
+  spanLines,
+  stockWorking,
+  waitingWorking,
+} from './sumWorkings.ts';
 export { type TightTrip, tightTrips } from './tightTrips.ts';
 export { type ChangedTrip, tripChanges } from './tripChanges.ts';
 export { type RolloutChange, type RolloutVariant, rolloutVariants } from './variants.ts';
+export { endDay, stretchDays, type WorkDays, workDays } from './workDays.ts';

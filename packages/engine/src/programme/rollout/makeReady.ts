@@ -217,11 +217,24 @@ function waitsOf(jobs: readonly Job[]): Float64Array {
   return found;
 }
 
-/** Wright's unit curve: the n-th job takes n^log2(learning) of the first. Entry 0 is not used. */
+/**
+ * What the n-th job of a crew takes of the first, by Wright's unit curve: n^log2(learning).
+ *
+ * @param n - which job, counted from 1 [count]
+ * @param learning_fraction - what a job takes each time the jobs done are doubled [fraction]
+ * @returns share of the first job [fraction]
+ * @definition docs/methods/rollout.md
+ * @example
+ * learnedShare(4, 0.9) // → 0.81
+ */
+export function learnedShare(n: number, learning_fraction: number): number {
+  return n < 1 || !(learning_fraction > 0) ? 1 : n ** Math.log2(learning_fraction);
+}
+
+/** The same of each job. Entry 0 is not used. */
 function learnedShares({ crews, jobs, learning_fraction }: RolloutProblem): Float64Array {
   const most = crews.reduce((top, crew) => Math.max(top, crew.done_count), 0) + jobs.length + 1;
-  const power = learning_fraction > 0 ? Math.log2(learning_fraction) : 0;
-  return Float64Array.from({ length: most + 1 }, (_, n) => (n < 1 ? 1 : n ** power));
+  return Float64Array.from({ length: most + 1 }, (_, n) => learnedShare(n, learning_fraction));
 }
 
 /** Crews that share stock, a haul's carrier or a pool stand in one group. */

@@ -16,7 +16,14 @@ export interface WorkDays {
   readonly dayOf: Int32Array;
 }
 
-/** Makes a calendar ready. */
+/**
+ * Makes a calendar ready.
+ *
+ * @param works - 1 on days of work [count]
+ * @param horizon_days - days looked at [day]
+ * @returns the calendar, ready for look-ups [day]
+ * @definition ours
+ */
 export function workDays(works: Uint8Array, horizon_days: number): WorkDays {
   const before = new Int32Array(horizon_days + 1);
   const next = new Int32Array(horizon_days + 1).fill(horizon_days);
@@ -33,7 +40,15 @@ export function snapped(time: number): number {
   return Math.abs(time - whole) <= timeSlack_days ? whole : time;
 }
 
-/** The day on which what ends at this time ends. */
+/**
+ * The day on which what ends at this time ends.
+ *
+ * @param time - a time of the plan [day]
+ * @returns the day, from 0; a whole time is the end of the day before [day]
+ * @definition ours: docs/methods/rollout.md
+ * @example
+ * endDay(13) // → 12
+ */
 export function endDay(time: number): number {
   return Math.ceil(time - timeSlack_days) - 1;
 }
@@ -115,4 +130,44 @@ export function afterRiver(
     day = nextOpen(calendar, closed, day + 1);
   }
   return Number.POSITIVE_INFINITY;
+}
+
+/** How many hours of a day may be used, its first, and how many from the beginning must fit into what is left of one. */
+export interface HoursOfDay {
+  readonly day_h: number;
+  readonly most_h: number;
+  readonly inOne_h: number;
+}
+
+/**
+ * When hours that are used in the first `most_h` of each day of work are begun and done.
+ *
+ * @param calendar - days of work [day]
+ * @param time - they may be begun at [day]
+ * @param hours - of work [h]
+ * @param of - hours of a day, its first that may be used, and how many must fit into what is left of one [h]
+ * @returns when they are begun and done [day]; null beyond the horizon
+ * @definition docs/methods/rollout.md, a leg
+ */
+export function stretchDays(
+  calendar: WorkDays,
+  time: number,
+  hours: number,
+  of: HoursOfDay,
+): { readonly begins: number; readonly ends: number } | null {
+  const { day_h, most_h, inOne_h } = of;
+  if (hours <= timeSlack_days) return { begins: time, ends: time };
+  const begun = Math.floor(time);
+  let day = nextOpen(calendar, null, begun);
+  let used_h = day === begun ? (time - begun) * day_h : 0;
+  if (used_h >= most_h - timeSlack_days || (inOne_h > 0 && used_h + inOne_h > most_h + timeSlack_days)) {
+    if (day === begun) day = nextOpen(calendar, null, day + 1);
+    used_h = 0;
+  }
+  if (day >= calendar.horizon_days) return null;
+  const begins = snapped(day + used_h / day_h);
+  for (let left_h = hours; ; left_h -= most_h - used_h, used_h = 0, day = nextOpen(calendar, null, day + 1)) {
+    if (day >= calendar.horizon_days) return null;
+    if (left_h <= most_h - used_h + timeSlack_days) return { begins, ends: snapped(day + (used_h + left_h) / day_h) };
+  }
 }

@@ -2156,6 +2156,7 @@ export const rolloutFinding = {
   "handed_over": "{name} is handed over already.",
   "handed_over_on": "{name} was handed over on {day}.",
   "hardly": "{name} is less likely than not to drink within the days looked at.",
+  "how_reached": "How this day was reached",
   "if_all_goes": "If all goes as likely it drinks from {day}.",
   "label": "When does a village drink? Type its name",
   "mend_agree": "Enter when its people agreed",

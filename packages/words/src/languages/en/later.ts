@@ -101,7 +101,9 @@ export const rolloutBands = {
   "weeks_all": "all",
   "weeks_half": "half a year",
   "weeks_quarter": "13 weeks",
-  "weeks_shown": "Weeks shown"
+  "weeks_shown": "Weeks shown",
+  "working_none": "How it was reached could not be read. Reload the page and open it again.",
+  "working_read": "How it was reached is being worked out."
 } as const;
 export const rolloutByHand = {
   "about": "A site or a trip is moved to another trip, crew or week: by pulling it, or here by keys and presses. Pull a cell for its site, the figure over a hull for the whole trip.",
@@ -226,7 +228,7 @@ export const rolloutChoosing = {
   "none_left": "None is left out.",
   "not_agreed": "no day of agreement entered",
   "nothing_typed": "Nothing is typed yet: what stays empty is left as it is.",
-  "planned": "{count, plural, =0 {No site is planned.} one {# site with {people} is planned.} other {# sites with {people} are planned.}}",
+  "planned": "{count, plural, =0 {No site that is not handed over is planned.} one {# site not handed over yet is planned, with {people}.} other {# sites not handed over yet are planned, with {people}.}}",
   "priority": "counts {times} times",
   "ready": "ready from {day}",
   "reason_wanted": "Say why it comes before others: who waits longer for it will ask.",
@@ -353,6 +355,13 @@ export const rolloutPlans = {
   "costs_title": "What {b} takes beside {a}",
   "earlier": "{count, plural, one {# site drinks} other {# sites drink}} earlier under {b}",
   "fault_seconds": "Write how many seconds to search, from 0.2 to 600.",
+  "figure_atLeast": "at least {cost}",
+  "figure_bound": "Beside the best plan possible",
+  "figure_cost": "Trips cost",
+  "figure_finish": "All of the plan drink, as likely",
+  "figure_gap": "at most {gap} longer",
+  "figure_waiting": "People wait",
+  "figure_waits": "{amount}, {mean} a person",
   "first_carriers": "No boat, truck or porter is there yet: what carries kit, and how much.",
   "first_crewCarriers": "Nobody has said yet with what each crew travels.",
   "first_crews": "No crew is there yet: who goes, from where, and when.",
@@ -369,6 +378,9 @@ export const rolloutPlans = {
   "in_force_named": "{name} (in force)",
   "keep_plan": "Keep the plan: work its days out anew",
   "later": "{count, plural, one {# site drinks} other {# sites drink}} later under {b}",
+  "later_by": "({people}): {days} later, on {now}, not {was}.",
+  "later_more": "{count, plural, one {# more site later} other {# more sites later}}",
+  "later_never": "({people}): was to be handed over on {was}, and is not within the days looked at.",
   "line": "{name}: {people, plural, one {# person drinks} other {# people drink}} by {day}.",
   "line_all": "all: {people, plural, one {# person} other {# people}}",
   "line_nobody": "{name}: nobody is served.",
@@ -411,7 +423,7 @@ export const rolloutPlans = {
   "side_a": "First plan",
   "side_b": "Beside it",
   "side_by_side": "Plans side by side",
-  "size": "{trips, plural, =0 {No trips} one {# trip} other {# trips}}, {sites, plural, =0 {no sites} one {# site} other {# sites}}.",
+  "size": "{trips, plural, =0 {No trips} one {# trip} other {# trips}} in all, {sites, plural, =0 {no sites} one {# site} other {# sites}}, done ones among them.",
   "trips": "{count, plural, one {# trip} other {# trips}}"
 } as const;
 export const rolloutTrip = {

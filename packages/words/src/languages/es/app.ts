@@ -2157,6 +2157,7 @@ export const rolloutFinding = {
   "handed_over": "{name} ya está entregado.",
   "handed_over_on": "{name} se entregó el {day}.",
   "hardly": "Es menos probable que sí que {name} beba dentro de los días que se miran.",
+  "how_reached": "Cómo se llegó a este día",
   "if_all_goes": "Si todo va como es probable, bebe desde el {day}.",
   "label": "¿Cuándo bebe una aldea? Escriba su nombre",
   "mend_agree": "Anotar cuándo acordó su gente",

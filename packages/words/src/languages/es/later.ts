@@ -101,7 +101,9 @@ export const rolloutBands = {
   "weeks_all": "todas",
   "weeks_half": "medio año",
   "weeks_quarter": "13 semanas",
-  "weeks_shown": "Semanas a la vista"
+  "weeks_shown": "Semanas a la vista",
+  "working_none": "No se pudo leer cómo se obtuvo. Recargue la página y ábralo de nuevo.",
+  "working_read": "Se está calculando cómo se obtuvo."
 } as const;
 export const rolloutByHand = {
   "about": "Un sitio o un viaje se lleva a otro viaje, cuadrilla o semana: tirando de él, o aquí con teclas y botones. Tire de una celda para su sitio, de la cifra sobre el casco para todo el viaje.",
@@ -226,7 +228,7 @@ export const rolloutChoosing = {
   "none_left": "Ninguno queda fuera.",
   "not_agreed": "no hay día de acuerdo anotado",
   "nothing_typed": "Aún no se ha escrito nada: lo que queda vacío se deja como está.",
-  "planned": "{count, plural, =0 {No hay ningún sitio planificado.} one {Está planificado # sitio con {people}.} many {Están planificados # de sitios con {people}.} other {Están planificados # sitios con {people}.}}",
+  "planned": "{count, plural, =0 {No está planificado ningún sitio por entregar.} one {Está planificado # sitio por entregar, con {people}.} many {Están planificados # de sitios por entregar, con {people}.} other {Están planificados # sitios por entregar, con {people}.}}",
   "priority": "cuenta {times} veces",
   "ready": "listo desde el {day}",
   "reason_wanted": "Diga por qué va antes que otros: quien espera más por ello lo preguntará.",
@@ -353,6 +355,13 @@ export const rolloutPlans = {
   "costs_title": "Lo que pide {b} frente a {a}",
   "earlier": "{count, plural, one {# sitio bebe} other {# sitios beben}} antes con {b}",
   "fault_seconds": "Escriba cuántos segundos buscar, de 0,2 a 600.",
+  "figure_atLeast": "al menos {cost}",
+  "figure_bound": "Frente al mejor plan posible",
+  "figure_cost": "Los viajes cuestan",
+  "figure_finish": "Todos los del plan beben, lo probable",
+  "figure_gap": "a lo sumo {gap} más",
+  "figure_waiting": "La gente espera",
+  "figure_waits": "{amount}, {mean} por persona",
   "first_carriers": "Aún no hay lancha, camión ni cargador: qué lleva el material y cuánto.",
   "first_crewCarriers": "Aún nadie ha dicho con qué viaja cada cuadrilla.",
   "first_crews": "Aún no hay cuadrilla: quién va, desde dónde y cuándo.",
@@ -369,6 +378,9 @@ export const rolloutPlans = {
   "in_force_named": "{name} (en vigor)",
   "keep_plan": "Mantener el plan: calcular de nuevo sus días",
   "later": "{count, plural, one {# sitio bebe} other {# sitios beben}} más tarde con {b}",
+  "later_by": "({people}): {days} más tarde, el {now}, no el {was}.",
+  "later_more": "{count, plural, one {# sitio más, más tarde} other {# sitios más, más tarde}}",
+  "later_never": "({people}): se iba a entregar el {was}, y no se entrega en los días considerados.",
   "line": "{name}: {people, plural, one {# persona bebe} other {# personas beben}} para el {day}.",
   "line_all": "todas: {people, plural, one {# persona} other {# personas}}",
   "line_nobody": "{name}: no atiende a nadie.",
@@ -411,7 +423,7 @@ export const rolloutPlans = {
   "side_a": "Primer plan",
   "side_b": "Al lado",
   "side_by_side": "Planes lado a lado",
-  "size": "{trips, plural, =0 {Ningún viaje} one {# viaje} other {# viajes}}, {sites, plural, =0 {ningún sitio} one {# sitio} other {# sitios}}.",
+  "size": "{trips, plural, =0 {Ningún viaje} one {# viaje} other {# viajes}} en total, {sites, plural, =0 {ningún sitio} one {# sitio} other {# sitios}}, contando los ya hechos.",
   "trips": "{count, plural, one {# viaje} other {# viajes}}"
 } as const;
 export const rolloutTrip = {

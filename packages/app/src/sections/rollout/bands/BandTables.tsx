@@ -1,6 +1,7 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
 import { dateOf } from './axis.ts';
 import { stockLines } from './curves.ts';
 
@@ -84,11 +85,19 @@ export const StockTable = memo(function StockTable({
               <th scope="row">{numbers.date(dateOf(at))}</th>
               <td className="num">{numbers.fixed(in_count, 0)}</td>
               <td className="num">{numbers.fixed(out_count, 0)}</td>
-              <td className="num">{numbers.fixed(value, 0)}</td>
+              <td className="num">
+                <OpensWorking
+                  asked={{ figure: 'stock', store: line.storeId, part: line.partId, day: dateOf(at) }}
+                  part="stock"
+                >
+                  {numbers.fixed(value, 0)}
+                </OpensWorking>
+              </td>
             </tr>
           ))}
         </tbody>
       </table>
+      <WorkingOfPart part="stock" />
     </details>
   );
 });

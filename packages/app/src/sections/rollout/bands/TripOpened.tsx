@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router';
 import type { ReactNode, RefObject } from 'react';
 import { Button, Dialog, Heading, Popover } from 'react-aria-components';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
 import { statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
 
 /** A trip that was pressed: all that the sheet knows of it, and where its papers are. */
@@ -71,7 +72,8 @@ export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
         </p>
       ))}
       {trip.tightSaid === null || trip.broken.length > 0 ? null : <p className="w-tight">{trip.tightSaid}</p>}
-      <Stops stops={trip.stops} />
+      <Stops stops={trip.stops} part={`trip ${trip.tripId}`} />
+      <WorkingOfPart part={`trip ${trip.tripId}`} />
       <p className="small">
         {load}
         {trip.state === 'planned' ? `; ${waitWords(trip, language)}` : ''}
@@ -80,7 +82,7 @@ export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
   );
 }
 
-function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
+function Stops({ stops, part }: { readonly stops: readonly SheetStop[]; readonly part: string }) {
   const { say, numbers } = useLanguage();
   if (stops.length === 0) return null;
   return (
@@ -99,7 +101,11 @@ function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
               {stop.name}
               <span className="doubt">{numbers.people(stop.people)}</span>
             </th>
-            {stop.isWayUp ? <StopDays stop={stop} /> : <td colSpan={2}>{say('rolloutBands.stop_not_done')}</td>}
+            {stop.isWayUp ? (
+              <StopDays stop={stop} part={part} />
+            ) : (
+              <td colSpan={2}>{say('rolloutBands.stop_not_done')}</td>
+            )}
           </tr>
         ))}
       </tbody>
@@ -108,7 +114,13 @@ function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
 }
 
 /** When it is handed over, and from when on its people drink, with how sure that is. */
-function StopDays({ stop: { arrives, handOver, served, futures } }: { readonly stop: SheetStop }) {
+function StopDays({
+  stop: { siteId, arrives, handOver, served, futures },
+  part,
+}: {
+  readonly stop: SheetStop;
+  readonly part: string;
+}) {
   const { say, numbers } = useLanguage();
   const between =
     futures === null || futures.p10 === null
@@ -127,7 +139,13 @@ function StopDays({ stop: { arrives, handOver, served, futures } }: { readonly s
         )}
       </td>
       <td>
-        {served === null ? say('numbers.notKnown') : numbers.date(served)}
+        {served === null ? (
+          say('numbers.notKnown')
+        ) : (
+          <OpensWorking asked={{ figure: 'drinks', site: siteId }} part={part} served={served}>
+            {numbers.date(served)}
+          </OpensWorking>
+        )}
         {between === null ? null : <span className="doubt">{between}</span>}
       </td>
     </>

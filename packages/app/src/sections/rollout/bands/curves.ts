@@ -85,6 +85,8 @@ export function drinkingOf(sheet: OfDrinking): Drinking {
 /** A part in a store, as its curve is drawn. */
 export interface StockLine {
   readonly key: string;
+  readonly storeId: string;
+  readonly partId: string;
   readonly part: string;
   readonly store: string;
   readonly points: readonly (StepPoint & { readonly in_count: number; readonly out_count: number })[];
@@ -106,7 +108,14 @@ export function stockLines({ stock, places }: Pick<RolloutSheet, 'stock' | 'plac
     const least_count = (out.length > 0 ? out : read).reduce((least, { value }) => Math.min(least, value), Infinity);
     const goes = read.reduce((sum, { out_count }) => sum + out_count, 0);
     return {
-      ...{ key: `${store} ${partId}`, part: name, store: nameOf.get(store) ?? store, points: read },
+      ...{
+        key: `${store} ${partId}`,
+        storeId: store,
+        partId,
+        part: name,
+        store: nameOf.get(store) ?? store,
+        points: read,
+      },
       least_count: Number.isFinite(least_count) ? least_count : 0,
       slack_fraction: goes > 0 && Number.isFinite(least_count) ? least_count / goes : Infinity,
     };

@@ -54,7 +54,7 @@ describe('which sites go in', () => {
 
   it('are told in one sentence; where no plan is kept, how many can be planned', () => {
     expect(tallySentence(candidateTally(all), true, english)).toBe(
-      '1 site with 300 people is planned. 6 with 275 people are left out: 3 fall short of water, 1 has not agreed, 1 is in no trip yet, 1 for another reason.',
+      '1 site not handed over yet is planned, with 300 people. 6 with 275 people are left out: 3 fall short of water, 1 has not agreed, 1 is in no trip yet, 1 for another reason.',
     );
     const open = all.filter(({ tripId }) => tripId === null);
     expect(tallySentence(candidateTally(open), false, english)).toMatch(

@@ -6,6 +6,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { SiteFinder } from '../../sites/index.ts';
 import { rolloutAskedOf } from '../rolloutAsked.ts';
 import { weekOfDay } from '../weekMap/weeks.ts';
+import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
 import { MendingLink } from './MendingLink.tsx';
 import { mendingOf } from './mending.ts';
 import { useVillages } from './useVillages.ts';
@@ -124,6 +125,11 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
         {mending === null || mending.to === 'plan' ? null : <MendingLink {...{ programmeId, siteId, plan, mending }} />}
         {found.kind === 'coming' ? (
           <>
+            {found.coming.stop.served === null ? null : (
+              <OpensWorking asked={{ figure: 'drinks', site: siteId }} part="village" served={found.coming.stop.served}>
+                {say('rolloutFinding.how_reached')}
+              </OpensWorking>
+            )}
             <Link
               to="/p/$programmeId/rollout/trips/$tripId"
               params={{ programmeId, tripId: found.coming.trip.tripId }}
@@ -146,6 +152,7 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
           {say('rolloutFinding.see_site')}
         </Link>
       </p>
+      <WorkingOfPart part="village" />
     </section>
   );
 }

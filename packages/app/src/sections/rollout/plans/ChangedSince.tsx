@@ -8,6 +8,7 @@ import { NotSaved } from '../../../forms/FaultSummary.tsx';
 import { useKnownRows } from '../../../forms/useKnownRows.ts';
 import { whoId } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { LaterSites } from './LaterSites.tsx';
 import { NotBegun } from './MakePlan.tsx';
 import { planTables, retimedChanges } from './planRows.ts';
 import { useSearchForPlan } from './useSearch.ts';
@@ -41,6 +42,7 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
       <p>
         <b className={since.later_count > 0 ? 'w-tight' : ''}>{since.said}</b>
       </p>
+      <LaterSites later={since.later} />
       {since.changes.length === 0 ? null : (
         <details>
           <summary className="press">{say('rolloutPlans.changes', { count: since.changes_count })}</summary>

@@ -1,0 +1,60 @@
+import type { CrewFacts, RolloutProblem, TripLeg } from '@eavewell/engine';
+import type { SheetTrip } from '@eavewell/tables';
+import { english } from '@eavewell/words';
+import { describe, expect, it } from 'vitest';
+import { nightsOf } from './rolloutNights.ts';
+
+const stretch = (to: string) => ({ to }) as never;
+const leg = (
+  from: string,
+  to: string,
+  rest: Pick<TripLeg, 'leaves' | 'arrives' | 'times'>,
+  over: readonly string[] = [],
+): TripLeg => ({
+  ...{ from, to, ...rest },
+  way: { stretches: [...over, to].map(stretch) } as never,
+});
+
+/** Nights of a trip from 4 January on, by these legs. */
+function nights(back: string, legs: readonly TripLeg[]) {
+  const problem = { firstDay: 20_822 } as RolloutProblem;
+  const trip = {
+    state: 'planned',
+    leaves: '2027-01-04',
+    back,
+    stops: [{ siteId: 'V1' }, { siteId: 'V2' }],
+  } as SheetTrip;
+  const told = { problem, language: english, nameOf: new Map([['town', 'Town']]) };
+  return nightsOf(told, trip, legs, { base: 'town' } as CrewFacts).map(({ sleeps, said }) => sleeps ?? said.join());
+}
+
+describe('nights of a trip', () => {
+  it('are spent where the work was done, until the crew goes on', () => {
+    const legs = [
+      leg('town', 'V1', { leaves: 0, arrives: 0.25, times: [{ begins: 0, ends: 0.25 }] }),
+      leg('V1', 'V2', { leaves: 2, arrives: 2.5, times: [{ begins: 2, ends: 2.5 }] }),
+      leg('V2', 'town', { leaves: 3.2, arrives: 3.9, times: [{ begins: 3.2, ends: 3.9 }] }),
+    ];
+    expect(nights('2027-01-07', legs)).toEqual(['V1', 'V1', 'V2', '']);
+  });
+
+  it('are spent on the way where a crew went on and did not get to the next place', () => {
+    const legs = [
+      leg('town', 'V1', { leaves: 0, arrives: 0.25, times: [{ begins: 0, ends: 0.25 }] }),
+      // Gone on at the middle of the day; at the fork on the next.
+      leg(
+        'V1',
+        'town',
+        {
+          ...{ leaves: 0.5, arrives: 2.3 },
+          times: [
+            { begins: 0.5, ends: 1.5 },
+            { begins: 2, ends: 2.3 },
+          ],
+        },
+        ['fork'],
+      ),
+    ];
+    expect(nights('2027-01-06', legs)).toEqual(['Night on the way to fork.', 'fork', '']);
+  });
+});

@@ -1,0 +1,153 @@
+import {
+  boundWorking,
+  finishWorking,
+  isoDay,
+  personDay,
+  planCostWorking,
+  planDay,
+  planTime,
+  type RolloutNames,
+  readIsoDay,
+  serviceWorking,
+  stockWorking,
+  type WorkingInput,
+  type WorkingLine,
+  waitingWorking,
+} from '@eavewell/engine';
+import type { RolloutWorking } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
+import { sheetTold } from './rolloutSheet.ts';
+import type { SheetGiven, SheetTold } from './rolloutSheetTold.ts';
+import { workingReport } from './siteReport.ts';
+
+/** A figure of the rollout whose working is asked for. */
+export type RolloutFigure =
+  | { readonly figure: 'finish' | 'waiting' | 'bound' | 'cost' }
+  | { readonly figure: 'drinks'; readonly site: string }
+  | { readonly figure: 'stock'; readonly store: string; readonly part: string; readonly day: string };
+
+/** The line of each figure. */
+const asked: Readonly<Record<RolloutFigure['figure'], string>> = {
+  finish: 'rollout.lastServed',
+  waiting: 'rollout.waits',
+  bound: 'rollout.gap',
+  cost: 'rollout.cost',
+  drinks: 'rollout.firstService',
+  stock: 'rollout.stock',
+};
+
+/**
+ * How a figure of a plan was reached, line by line.
+ *
+ * @param given - the plan it is of
+ * @param figure - which figure
+ * @param language - of its words
+ * @returns its lines; null: the plan has no such figure
+ * @definition ours: docs/decisions/0380-figures-of-the-rollout-open.md
+ */
+export function rolloutWorking(given: SheetGiven, figure: RolloutFigure, language: Language): RolloutWorking | null {
+  const told = sheetTold(given, language);
+  const lines = linesOf(told, figure);
+  if (lines === null || lines.length === 0) return null;
+  return {
+    ...{ stamp: given.stamp, planId: given.planId, opens: asked[figure.figure] },
+    working: lines.map((line) => lineSaid(told, line)),
+  };
+}
+
+function linesOf(told: SheetTold, figure: RolloutFigure): readonly WorkingLine[] | null {
+  const { problem, bounds, futures } = told;
+  const names = namesOf(told);
+  switch (figure.figure) {
+    case 'finish':
+      return finishWorking(told, futures, names);
+    case 'waiting':
+      return waitingWorking(told, names);
+    case 'bound':
+      return bounds === null ? null : boundWorking(told, bounds, names);
+    case 'cost':
+      return planCostWorking(told, names);
+    case 'drinks':
+      return drinksLines(told, figure.site, names);
+    case 'stock': {
+      const store = problem.stores.findIndex(({ node }) => problem.placeIds[node] === figure.store);
+      const goods = problem.goods.findIndex(({ partId }) => partId === figure.part);
+      const day = readIsoDay(figure.day);
+      if (store < 0 || goods < 0 || day === null) return null;
+      return stockWorking(told, { store, goods, day: day - problem.firstDay }, names);
+    }
+  }
+}
+
+function drinksLines(told: SheetTold, siteId: string, names: RolloutNames): readonly WorkingLine[] | null {
+  const { outcome, problem, futures } = told;
+  for (const [crew, trips] of outcome.trips.entries())
+    for (const [trip, { stops }] of trips.entries()) {
+      const stop = stops.find(({ job }) => problem.jobs[job]!.siteId === siteId);
+      if (stop === undefined) continue;
+      return serviceWorking(told, { crew, trip, job: stop.job, legs: told.legsOf(crew, trip), futures, names });
+    }
+  return null;
+}
+
+function namesOf({ facts, problem, outcome, nameOf, language: { say, numbers } }: SheetTold): RolloutNames {
+  const areas = new Map(facts.rollout.work.map(({ siteId, area }) => [siteId, area]));
+  const crewOf = (crew: number) => {
+    const { crewId } = problem.crews[crew]!;
+    return facts.rollout.crews.find((one) => one.crewId === crewId)?.name ?? crewId;
+  };
+  const place = (placeId: string) => nameOf.get(placeId) ?? placeId;
+  const siteOf = (job: number) => place(problem.jobs[job]!.siteId);
+  return {
+    siteOf,
+    areaOf: (job) => areas.get(problem.jobs[job]!.siteId) ?? null,
+    tripOf: (crew, trip) =>
+      say('rolloutAnswers.tripNamed', {
+        crew: crewOf(crew),
+        leaves: numbers.date(isoDay(problem.firstDay + Math.floor(outcome.trips[crew]![trip]!.leaves))),
+      }),
+    storeOf: (store) => place(problem.placeIds[problem.stores[store]!.node]!),
+    partOf: (goods) => {
+      const { partId } = problem.goods[goods]!;
+      return facts.parts.find((part) => part.partId === partId)?.name ?? partId;
+    },
+    currency: facts.settings.currency,
+  };
+}
+
+/** Moments at which something begins: a whole one is a morning, not the end of the day before. */
+const beginnings: ReadonlySet<string> = new Set(['rollout.starts', 'setsOut', 'startsAt']);
+
+function lineSaid(told: SheetTold, line: WorkingLine): RolloutWorking['working'][number] {
+  const reported = workingReport(line, told.language);
+  return {
+    ...reported,
+    ...daySaid(told, line.code, line.value, line.unit),
+    inputs: reported.inputs.map((input, at) => {
+      const { name, value, unit }: WorkingInput = line.inputs[at]!;
+      return { ...input, ...daySaid(told, name, value, unit) };
+    }),
+  };
+}
+
+/** A day or a moment of the plan, by the calendar; what people wait in all, in days of a person. */
+function daySaid(
+  { problem, language }: SheetTold,
+  name: string,
+  value: WorkingLine['value'],
+  unit: string,
+): { readonly said?: string } {
+  const { say, numbers } = language;
+  if (typeof value === 'number' && unit === personDay)
+    return { said: say('rolloutAnswers.personDays', { amount: numbers.fixed(value, 0) }) };
+  if (typeof value !== 'number' || (unit !== planDay && unit !== planTime)) return {};
+  if (value >= problem.horizon_days) return { said: say('rolloutAnswers.beyond') };
+  const date = (day: number) => numbers.date(isoDay(problem.firstDay + day));
+  if (unit === planDay) return { said: date(value) };
+  const share = value - Math.floor(value);
+  if (share > 0)
+    return { said: say('rolloutAnswers.inDay', { day: date(Math.floor(value)), share: numbers.percent(share) }) };
+  return beginnings.has(name)
+    ? { said: say('rolloutAnswers.inMorning', { day: date(value) }) }
+    : { said: say('rolloutAnswers.atEvening', { day: date(value - 1) }) };
+}
