@@ -122,3 +122,48 @@ journey(
   },
   300_000,
 );
+
+journey(
+  'what was typed and not entered is there when one comes back, and asks where others changed it',
+  async ({ page }) => {
+    const { programmeId } = await designedDemo(page);
+    await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
+    const happened = new URL(`/p/${programmeId}/rollout/happened`, page.url()).href;
+    await page.goto(happened);
+    await page.getByRole('button', { name: 'A way is closed' }).click();
+    const form = page.locator('form.short-form');
+    await form.getByLabel('First day').fill('2027-03-01');
+    await form.getByLabel('Why').fill('the bridge is out');
+    await page.getByRole('link', { name: 'Sites', exact: true }).click();
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.goto(happened);
+    await page.getByText(/What you typed here on/).waitFor();
+    expect(await form.getByLabel('First day').inputValue()).toBe('2027-03-01');
+    expect(await form.getByLabel('Why').inputValue()).toBe('the bridge is out');
+    await page.getByRole('button', { name: 'Let it go' }).click();
+    expect(await form.getByLabel('Why').inputValue()).toBe('');
+
+    // A day typed of goods that somebody else told of meanwhile: both days are named, and a press says which stands.
+    await page.getByRole('button', { name: 'They came' }).first().click();
+    const goods = page.locator('form.short-form').first();
+    await goods.getByLabel(/^How many/).fill('1');
+    const open = (await rowsOf(page, programmeId, 'arrivals')).filter(({ cells }) => cells['dueOn'] !== undefined);
+    const changes = open.map(({ key, cells }) => ({
+      ...{ kind: 'edited', table: 'arrivals', key },
+      ...{ before: { quantity: cells['quantity'] }, after: { quantity: '977' } },
+    }));
+    const changed = await page.request.post(new URL(`/api/programmes/${programmeId}/changes`, page.url()).href, {
+      headers: { origin: new URL(page.url()).origin },
+      data: { by: 'Tam', sendId: crypto.randomUUID(), changes },
+    });
+    expect(changed.ok()).toBe(true);
+    await goods.getByText('Somebody changed this to 977').waitFor();
+    await goods.getByLabel('Came on').fill('2026-11-01');
+    await goods.getByRole('button', { name: 'Enter it' }).click();
+    const came = (await rowsOf(page, programmeId, 'arrivals')).filter(({ cells }) => cells['cameOn'] !== undefined);
+    expect(came.filter(({ cells }) => cells['quantity'] === '1')).toEqual([]);
+    await goods.getByText('Somebody changed this to 977').waitFor();
+    await goods.getByRole('button', { name: /977/ }).click();
+    expect(await goods.getByLabel(/^How many/).inputValue()).toBe('977');
+  },
+);

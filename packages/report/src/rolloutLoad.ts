@@ -25,6 +25,13 @@ export interface StopLoad {
   readonly unweighed_count: number;
 }
 
+/** Where a limit comes from: what a carrier may carry, what a way states, what porters carry on it. */
+export interface LimitBy {
+  readonly kind: 'carrier' | 'way' | 'porters';
+  /** Of the carrier, or of the way. */
+  readonly name: string;
+}
+
 /** A trip as it is loaded. */
 export interface TripLoad {
   /** It goes on a river, or may. */
@@ -38,6 +45,8 @@ export interface TripLoad {
   readonly unweighed_count: number;
   /** The least of what the carrier and the ways let pass; null: none is stated. */
   readonly limit_kg: number | null;
+  /** Where it comes from; null: no limit, or nobody knows. */
+  readonly limitBy: LimitBy | null;
   /** Below 0: over the limit; null: no limit. */
   readonly left_kg: number | null;
   /** The boat, or what else carries it; null: on foot alone, or not known. */
@@ -62,13 +71,14 @@ export function loadOfTrip({ trip, legs, aboard, carriers, fuel_kg, places }: Tr
   const unweighed_count = stops.reduce((sum, stop) => sum + stop.unweighed_count, 0);
   const isAfloat = mayBeAfloat(legs);
   const carrier = carrierOf(carriers, isAfloat);
-  const limits_kg = [...legs.map(({ limit_kg }) => limit_kg), carrier?.limit_kg ?? null].filter((one) => one !== null);
-  const limit_kg = limits_kg.length === 0 ? null : Math.min(...limits_kg);
+  const limit = leastLimit(legs, carriers, carrier);
+  const limit_kg = limit?.kg ?? null;
   const loaded_kg = parts_kg + (fuel_kg ?? 0);
   const dangers = new Set(aboard.map(({ danger }) => danger));
   const isAllKnown = unweighed_count === 0 && fuel_kg !== null;
   return {
     ...{ isAfloat, stops, parts_kg, fuel_kg, loaded_kg, unweighed_count, limit_kg, carrier },
+    limitBy: limit?.by ?? null,
     left_kg: limit_kg === null ? null : limit_kg - loaded_kg,
     longest: longestOf(aboard),
     freeboard: isAfloat && isAllKnown && carrier !== null ? freeboardOf(carrier, loaded_kg) : null,
@@ -100,6 +110,28 @@ function carrierOf(carriers: readonly Carrier[], isAfloat: boolean): Carrier | n
   const boats = carriers.filter(({ mode }) => (mode === 'boat') === isAfloat);
   const least = (one: Carrier) => one.limit_kg ?? Number.POSITIVE_INFINITY;
   return boats.toSorted((a, b) => least(a) - least(b))[0] ?? carriers[0] ?? null;
+}
+
+interface Limit {
+  readonly kg: number;
+  readonly by: LimitBy | null;
+}
+
+/** The least of what the carrier and the ways let pass; of equal ones that of the carrier, whose limit it is everywhere. */
+function leastLimit(legs: TripLoaded['legs'], carriers: readonly Carrier[], carrier: Carrier | null): Limit | null {
+  const ofCarrier = (one: Carrier): LimitBy => ({ kind: 'carrier', name: one.name });
+  const byOf = (by: TripLoaded['legs'][number]['limitBy']): LimitBy | null => {
+    if (by === null) return null;
+    if (by.isOfWay) return { kind: 'way', name: by.way };
+    const own = carriers.find(({ carrierId }) => carrierId === by.carrierId);
+    return own === undefined || by.mode === 'foot' ? { kind: 'porters', name: by.way } : ofCarrier(own);
+  };
+  const own = carrier === null || carrier.limit_kg === null ? [] : [{ kg: carrier.limit_kg, by: ofCarrier(carrier) }];
+  const all: readonly Limit[] = [
+    ...own,
+    ...legs.flatMap(({ limit_kg, limitBy }) => (limit_kg === null ? [] : [{ kg: limit_kg, by: byOf(limitBy) }])),
+  ];
+  return all.reduce<Limit | null>((least, one) => (least === null || one.kg < least.kg ? one : least), null);
 }
 
 function freeboardOf({ freeboard_m, freeboardEmpty_m, limit_kg }: Carrier, load_kg: number): FreeboardWithLoad | null {

@@ -88,10 +88,21 @@ export function legReport(told: Told, leg: TripLeg): RolloutLegReport {
       ...{ wayId, from, to, mode, carrierId, hours_h: own_h, changeOver_h },
     })),
     limit_kg: limit_kg !== null && Number.isFinite(limit_kg) ? limit_kg : null,
+    limitBy: limitByOf(told, leg),
     said: say('rolloutReport.leg', {
       ...{ from: name(leg.from), to: name(leg.to), stretches: stretches.join('; ') },
       ...{ hours: hours(hours_h), porters: porters_count },
       ...{ isChanged: changes_h > 0 ? 'yes' : 'no', changes: hours(changes_h) },
     }),
   };
+}
+
+/** What lets no more pass than a leg's limit: a way that states it, else what carries there; null: nothing bounds it. */
+function limitByOf({ facts, nameOf }: Told, { way }: TripLeg): RolloutLegReport['limitBy'] {
+  const bound = way?.stretches?.find(({ wayId }) => wayId === way.boundBy.kg);
+  if (way === null || bound === undefined) return null;
+  const { wayId, mode, carrierId } = bound;
+  const stated_kg = facts.rollout.ways.find((one) => one.wayId === wayId)?.limit_kg ?? null;
+  const name = bound.name ?? `${nameOf.get(bound.from) ?? bound.from} – ${nameOf.get(bound.to) ?? bound.to}`;
+  return { wayId, way: name, mode, carrierId, isOfWay: stated_kg === way.limit.kg };
 }

@@ -2,7 +2,7 @@ import type { AddressInfo } from 'node:net';
 import { machineProblem } from '@eavewell/database';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
-import { type Keeping, keepingHere, keepingThread, threadWork, type Work } from '@eavewell/work';
+import { type Keeping, keepingHere, keepingThread, Stopped, threadWork, type Work } from '@eavewell/work';
 import type { FastifyInstance } from 'fastify';
 import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
@@ -105,7 +105,7 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   const keys = freshKeys();
   let port = asked.port ?? usualPort;
   const threads = { others: work, design: designWork, keeping };
-  const { app, designs } = await built(programmes, threads, keys, asked, () => port);
+  const { app, designs, rollouts } = await built(programmes, threads, keys, asked, () => port);
   try {
     await listen(app, port, asked.port === null);
   } catch (error) {
@@ -118,6 +118,7 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   const address = `http://127.0.0.1:${port}/open?key=${keys.address}`;
   const end = async () => {
     await app.close();
+    await rollouts.close();
     await designs.close();
     await kept.close();
     await close();
@@ -150,11 +151,14 @@ async function built(
   const rolloutPapers = new RolloutPapers(rollouts, work.others);
   const reviews = new Reviews(programmes, tasks);
   const behind = { programmes, designs, kits, rollouts, rolloutPapers, overviews, reviews, tasks };
-  return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };
+  const app = await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port });
+  return { app, designs, rollouts };
 }
 
 /** What went wrong beside the requests: what the machine refused is told as such, all else is our own fault. */
 function tellFault({ folder, onProblem, onFault }: ServeAsked, error: unknown): void {
+  // What was called off, as the program ends, is no fault of anybody's.
+  if (error instanceof Stopped) return;
   const problem = machineProblem(error, folder);
   if (problem && onProblem) onProblem(problem);
   else onFault(error);

@@ -3033,6 +3033,18 @@ export interface paths {
                                 leaves: string | null;
                                 /** @description The most that passes in one go; null: no limit. */
                                 limit_kg: number | null;
+                                /** @description Where the limit comes from: the first way that lets no more pass; null: no limit. */
+                                limitBy: {
+                                    /** @description Null: porters. */
+                                    carrierId: string | null;
+                                    /** @description The way itself states the limit; else it is that of what carries there. */
+                                    isOfWay: boolean;
+                                    /** @enum {string} */
+                                    mode: "road" | "river" | "foot";
+                                    /** @description Its name, or its ends. */
+                                    way: string;
+                                    wayId: string;
+                                } | null;
                                 porters_count: number;
                                 said: string;
                                 stretches: {

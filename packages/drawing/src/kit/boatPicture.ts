@@ -93,6 +93,7 @@ export function boatPicture(
   for (const x of isNarrow ? [stern + 34] : [stern + 34, bow - 84])
     lettering.keepOff({ x: x - 10, y: gunwale_px - 54, width: 34, height: 52 });
   let at = hold.from;
+  const narrow: { readonly text: string; readonly middle: number; readonly foot: number }[] = [];
   for (const { blockId, label, nth, mass_kg, said } of blocks) {
     const wide = mass_kg * k;
     const [top, foot] = [gunwale_px - 16, gunwale_px - 16 + hold_px];
@@ -106,12 +107,15 @@ export function boatPicture(
       ]),
     );
     const middle = at + wide / 2;
-    if (nth !== null && wide > 14)
+    const isNumbered =
+      nth !== null &&
+      wide > 14 &&
       lettering.set(
         { text: nth, isStrong: true },
         { x: middle, y: (top + foot) / 2 + 6, anchor: 'middle' },
         { size: 'body', hasHalo: true },
       );
+    let isNamed = false;
     const room = Math.max(wide + 20, leastLabel_px);
     // Over each other where blocks are narrow, with a leader down to the block.
     for (const lift of [0, 36]) {
@@ -126,8 +130,10 @@ export function boatPicture(
         { x: at, y: y - 16 },
       ]);
       if (lift > 0) shapes.push(stroke(down(middle, y + 4, top), pen('hair', 'ink')));
+      isNamed = true;
       break;
     }
+    if (!isNumbered && (nth !== null || !isNamed)) narrow.push({ text: nth ?? label, middle, foot });
     at += wide;
   }
   if (limit_kg !== null && limit_kg > total && hold.to - at > 4) {
@@ -140,10 +146,34 @@ export function boatPicture(
   const tall = pxPerM === null ? 1 : Math.min(1.3, Math.max(0.55, (sitting_m * pxPerM) / sitting_px));
   shapes.push(...sitting(stern + 34, gunwale_px, tall), ...(isNarrow ? [] : sitting(bow - 84, gunwale_px - 4, tall)));
   shapes.push(...freeboardOf({ freeboard_cm, leastFreeboard_cm, water, bow, hold, isNarrow, width }, words, lettering));
+  // Once the mark it may not sink under has its place.
+  for (const { text, middle, foot } of narrow) shapes.push(...underKeel(text, middle, foot, lettering));
   if (length_m !== undefined) shapes.push(...lengthOf(length_m, { stern, bow }, words, lettering));
   const height = length_m === undefined ? height_px : height_px + lengthLine_px;
   return { width, height, pxPerM, shapes: [...shapes, ...lettering.letters], handles: [] };
 }
+
+/** How far beside its block the number of a narrow one may stand, and on which lines under the keel [px]. */
+const [beside_px, under_px] = [
+  [0, -16, 16, -32, 32, -48, 48, -64, 64],
+  [18, 34],
+] as const;
+
+/** A block too narrow to be lettered has its number under the keel, with a line to it: what it is stands in the list. */
+function underKeel(text: string, middle: number, foot: number, lettering: Lettering): readonly Shape[] {
+  const keel = gunwale_px + hull_px;
+  for (const by of beside_px)
+    for (const under of under_px) {
+      const spot = { x: middle + by, y: keel + under, anchor: 'middle' } as const;
+      if (!lettering.set({ text, isStrong: true }, spot, { hasHalo: true })) continue;
+      const line = `M${px(middle)} ${px(foot)}L${px(middle + by)} ${px(keel + under - letterTop_px)}`;
+      return [stroke(line, pen('hair', 'ink'))];
+    }
+  return [];
+}
+
+/** From the foot line of a letter to over it [px]. */
+const letterTop_px = 13;
 
 /** Room under the water for the length of the hull [px]. */
 const lengthLine_px = 26;

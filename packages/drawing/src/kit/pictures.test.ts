@@ -42,6 +42,15 @@ describe('a boat from the side', () => {
       for (const told of ['300 kg', '600 kg', 'mark 25 cm']) expect(textsOf(picture)).toContain(told);
     });
 
+  for (const width of [328, 640, 900])
+    it(`at ${width} px has a number for every block, however narrow, and its mark all the same`, () => {
+      const stops = [600, 8, 5, 300, 6, 4].map((mass_kg, at) => block(6 - at, mass_kg));
+      const fuel = { blockId: 'fuel', label: 'fuel', nth: null, mass_kg: 9, said: '9 kg' };
+      const picture = boatPicture({ ...boat, blocks: [fuel, ...stops] }, boatWords, { width });
+      expect(isDrawable(picture)).toBe(true);
+      for (const told of ['fuel', '1', '2', '3', '4', '5', '6', 'mark 25 cm']) expect(textsOf(picture)).toContain(told);
+    });
+
   it('lies higher with less aboard, in proportion to its freeboard, and never out of the water', () => {
     const waterAt = (freeboard_cm: number) => {
       const picture = boatPicture({ ...boat, freeboard_cm, blocks: [] }, boatWords, { width: 900 });

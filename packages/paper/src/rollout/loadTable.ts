@@ -95,7 +95,7 @@ function lineCells(line: AboardLine, language: Language): readonly Cell[] {
 
 function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: Language): readonly Row[] {
   const { say, numbers } = language;
-  const { fuel_kg, limit_kg, left_kg, loaded_kg, unweighed_count } = load;
+  const { fuel_kg, limit_kg, limitBy, left_kg, loaded_kg, unweighed_count } = load;
   const notKnown = say('rolloutPapers.weight_not_known');
   const fuel_L = trip.fuel_L ?? 0;
   const row = (said: string, weight: string): Row => ({
@@ -117,6 +117,7 @@ function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: 
       ? [row(say('rolloutPapers.fuel_line', { litres }), fuel_kg === null ? notKnown : kg(fuel_kg, language))]
       : []),
     row(against === null ? together : `${together}; ${against}`, massOf(all, language)),
+    ...(limit === null || limitBy === null ? [] : [row(say('rolloutPapers.limit_of', { limit, ...limitBy }), '')]),
     ...(unweighed_count > 0 ? [row(say('rolloutPapers.unweighed', { count: unweighed_count }), '')] : []),
     {
       ...row(

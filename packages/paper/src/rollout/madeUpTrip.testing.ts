@@ -15,7 +15,7 @@ export const stretch = (mode: Stretch['mode'], from: string, to: string, hours_h
 export const leg = (from: string, to: string, days: readonly [string, string], stretches: readonly Stretch[]): Leg => ({
   ...{ from, to, leaves: days[0], arrives: days[1], stretches: [...stretches], porters_count: 2, said: 'a leg' },
   hours_h: stretches.reduce((sum, one) => sum + one.hours_h, 0),
-  limit_kg: 1600,
+  ...{ limit_kg: 1600, limitBy: null },
 });
 
 const stop = (siteId: string, name: string, people: number, days: readonly [string, string, string]) => ({

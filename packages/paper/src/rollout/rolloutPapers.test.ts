@@ -116,6 +116,30 @@ describe('the manifest of a boat', () => {
     expect(heavy).toContain(squeezed('limit 1,600 kg: 122 kg TOO MUCH'));
   });
 
+  it('names what its limit comes from: the boat, a way, or porters', () => {
+    expect(said(trip).join('')).toContain(squeezed('The limit of 1,600 kg is what longboat may carry.'));
+    const with_kg = (limit_kg: number, limitBy: Partial<NonNullable<TripOnPaper['legs'][number]['limitBy']>>) => {
+      const by = {
+        wayId: 'W',
+        way: 'path to Vennaro',
+        mode: 'road',
+        carrierId: 'truck',
+        isOfWay: false,
+        ...limitBy,
+      } as const;
+      return said({
+        ...trip,
+        legs: trip.legs.map((one, nth) => (nth === 0 ? { ...one, limit_kg, limitBy: by } : one)),
+      }).join('');
+    };
+    const told = (what: string) => squeezed(`The limit of 900 kg is ${what}.`);
+    expect(with_kg(900, { isOfWay: true })).toContain(told('the most that passes on path to Vennaro'));
+    expect(with_kg(900, {})).toContain(told('what truck may carry'));
+    expect(with_kg(900, { mode: 'foot', carrierId: null })).toContain(told('what porters carry on path to Vennaro'));
+    // More than the boat may carry bounds nothing.
+    expect(with_kg(1700, { isOfWay: true })).toContain(squeezed('The limit of 1,600 kg is what longboat may carry.'));
+  });
+
   it('has one room to spare, in figures and in the boat: that of the way where less passes than the boat takes', () => {
     const legs = trip.legs.map((one, nth) => (nth === 0 ? { ...one, limit_kg: 900 } : one));
     const all = said({ ...trip, legs }).join('');

@@ -21,7 +21,6 @@ import {
   readyProgramme,
   readyRollout,
   retiming,
-  rolloutSites,
   type Verdict,
   type WaitingBounds,
 } from '@eavewell/engine';
@@ -30,6 +29,7 @@ import { readList } from '../designs/designFiles.ts';
 import { ontoSharedMemory } from './acrossThreads.ts';
 import { type PlansRead, readFacts, readPlans, type WayLinesRead } from './readFacts.ts';
 import type { RolloutAt } from './rolloutAt.ts';
+import { SitesKept } from './sitesKept.ts';
 
 /** The facts beside the plans, with what the rollout wants to know of each site. */
 interface Base {
@@ -83,6 +83,7 @@ const mostDrawn_count = 12;
 /** What the thread holds: the facts asked for last, and rollouts made ready from them. */
 export class HeldRollouts {
   private base: Base | null = null;
+  private readonly sitesKept = new SitesKept();
   private plans: (PlansRead & { readonly stamp: string }) | null = null;
   private readonly readies = new Map<string, ReadyHeld>();
   private readonly drawn = new Map<string, Drawn>();
@@ -97,7 +98,7 @@ export class HeldRollouts {
       this.plans = null;
       this.readies.clear();
       this.drawn.clear();
-      this.base = await makeBase(at, around);
+      this.base = await makeBase(at, this.sitesKept, around);
     }
     const { base } = this;
     if (this.plans?.stamp !== at.stamp) this.plans = { ...(await readPlans(at, base.facts)), stamp: at.stamp };
@@ -197,14 +198,14 @@ export function planShown({ rollout }: ProgrammeFacts, planId: string | null): P
   return rollout.plans.find(({ isInForce }) => isInForce) ?? newest;
 }
 
-async function makeBase(at: RolloutAt, around: JobAround): Promise<Base> {
+async function makeBase(at: RolloutAt, kept: SitesKept, around: JobAround): Promise<Base> {
   const { facts, problems, linesOf } = await readFacts(at);
   const verdicts = await verdictsOf(at);
   const today: DayIndex = at.today;
   const programme = readyProgramme(facts, { today });
   const kit = readyKit(facts, today);
   const sites: RolloutSite[] = [];
-  for (const site of rolloutSites(facts.sites, programme, kit, verdicts)) {
+  for (const site of kept.of(facts, programme, kit, verdicts)) {
     sites.push(site);
     around.report((judging_fraction * sites.length) / facts.sites.length);
   }

@@ -89,6 +89,7 @@ export class Rollouts {
     return this.ask<asks.SearchStart | 'plan' | 'crew' | 'nothing'>(programme, 'searchStart', asked);
   }
 
+  /** Calls off what is drawn and waited for beside requests, and ends the thread. */
   async close(): Promise<void> {
     this.isClosed = true;
     for (const { job } of this.drawing.values()) job?.cancel();
@@ -102,6 +103,8 @@ export class Rollouts {
     let told = Number.NEGATIVE_INFINITY;
     try {
       const at = await this.stateOf(programme, passing);
+      // Nothing is asked of a thread that ended: it would begin anew, and the program would not end.
+      if (this.isClosed) throw new Stopped();
       this.heldFacts = at.factsStamp;
       return await this.keeping.ask<T>(
         name,

@@ -12,7 +12,11 @@ export const carriers = defineTable({
     carrierId: required(id('The id of the carrier.')),
     name: required(text('What it is called.')),
     mode: required(choice(carrierModes, 'What sort of carrier it is.')),
-    limit_kg: quantity('kg', 'The most it may carry, as whoever answers for it says.', { hard: above(0, 1e6) }),
+    limit_kg: quantity(
+      'kg',
+      'The most it may carry beside its crew and what they carry for themselves, as whoever answers for it says.',
+      { hard: above(0, 1e6) },
+    ),
     limit_L: quantity('L', 'The most room there is in it.', { hard: above(0, 1e7) }),
     longest_m: quantity('m', 'The longest piece it can take.', { hard: above(0, 100), usual: from(0.3, 20) }),
     stowage_fraction: fraction('Share of its room that can be filled.', {

@@ -31,6 +31,16 @@ const leg = z.strictObject({
     }),
   ),
   limit_kg: known.describe('The most that passes in one go; null: no limit.'),
+  limitBy: z
+    .strictObject({
+      wayId: z.string(),
+      way: z.string().describe('Its name, or its ends.'),
+      mode: z.enum(['road', 'river', 'foot']),
+      carrierId: z.string().nullable().describe('Null: porters.'),
+      isOfWay: z.boolean().describe('The way itself states the limit; else it is that of what carries there.'),
+    })
+    .nullable()
+    .describe('Where the limit comes from: the first way that lets no more pass; null: no limit.'),
   porters_count: z.number(),
   said: z.string(),
 });

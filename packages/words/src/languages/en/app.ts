@@ -335,7 +335,7 @@ export const fields = {
   "carriers_limit_L": "Room",
   "carriers_limit_L_about": "The most room there is in it.",
   "carriers_limit_kg": "May carry",
-  "carriers_limit_kg_about": "The most it may carry, as whoever answers for it says.",
+  "carriers_limit_kg_about": "The most it may carry beside its crew and what they carry for themselves, as whoever answers for it says.",
   "carriers_longest_m": "Longest piece",
   "carriers_longest_m_about": "The longest piece it can take.",
   "carriers_mode": "Kind",

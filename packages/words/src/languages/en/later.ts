@@ -183,7 +183,7 @@ export const rolloutByHand = {
   "to_tray": "Take it out of the plan",
   "tray": "{count, plural, one {One site is in no trip and may be put in} other {# sites are in no trip and may be put in}}",
   "tray_more": "{count, plural, one {and # more} other {and # more}}",
-  "tried_anew": "Somebody changed the plan meanwhile: it was tried again on the new one.",
+  "tried_anew": "The programme changed meanwhile: it is tried here again, on what stands now.",
   "trip_name": "the trip of {crew} from {leaves}",
   "unlock": "Unlock this trip",
   "waits_less": "All people together wait {days, plural, one {# day} other {# days}} less.",
@@ -305,6 +305,7 @@ export const rolloutHappened = {
   "title": "What happened",
   "told_trips": "{count, plural, one {# trip that left} other {# trips that left}}",
   "trips": "Trips",
+  "typed_found": "What you typed here on {when} and did not enter is still in its forms. It is kept in this browser alone.",
   "until_open": "it is said to be back",
   "ways": "Ways"
 } as const;
@@ -437,7 +438,7 @@ export const rolloutTrip = {
   "boat_name": "The boat from the side, with its load",
   "both_dangers": "Chlorine and fuel both go with this trip. They never travel together: settle which goes apart before anything is put in.",
   "caution": "Caution",
-  "crew_line": "{people} of the crew with what they carry: {mass}; not counted against the limit here: ask whoever answers for the boat or truck whether people count",
+  "crew_line": "{people} of the crew with what they carry: {mass}; beside the limit, which is for parts and fuel: whoever set it must have left room for them. If that is not sure, ask before anything is put in",
   "crew_title": "{crew}: what to do, day by day",
   "danger_chlorine": "chlorine: never with fuel",
   "danger_fuel": "fuel: never with chlorine",
@@ -462,6 +463,7 @@ export const rolloutTrip = {
   "itinerary_link": "Itinerary of {crew}",
   "itinerary_pdf": "Itinerary (PDF)",
   "legs": "By which way",
+  "limit_of": "The limit of {limit} is {kind, select, carrier {what {name} may carry} way {the most that passes on {name}} other {what porters carry on {name}}}.",
   "longest_none": "longest piece: not known",
   "manifest_link": "Manifest of {trip}",
   "manifest_pdf": "Manifest (PDF)",

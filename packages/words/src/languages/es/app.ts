@@ -336,7 +336,7 @@ export const fields = {
   "carriers_limit_L": "Espacio",
   "carriers_limit_L_about": "El máximo espacio que hay en él.",
   "carriers_limit_kg": "Puede llevar",
-  "carriers_limit_kg_about": "Lo máximo que puede llevar, según quien responde por él.",
+  "carriers_limit_kg_about": "Lo máximo que puede llevar además de su equipo y lo que este lleva consigo, según quien responde por él.",
   "carriers_longest_m": "Pieza más larga",
   "carriers_longest_m_about": "La pieza más larga que puede llevar.",
   "carriers_mode": "Tipo",

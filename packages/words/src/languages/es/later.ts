@@ -183,7 +183,7 @@ export const rolloutByHand = {
   "to_tray": "Quitarlo del plan",
   "tray": "{count, plural, one {Un sitio no está en ningún viaje y se puede poner} other {# sitios no están en ningún viaje y se pueden poner}}",
   "tray_more": "{count, plural, one {y # más} other {y # más}}",
-  "tried_anew": "Alguien cambió el plan entretanto: se probó de nuevo en el nuevo.",
+  "tried_anew": "El programa cambió entretanto: se prueba aquí de nuevo, con lo que hay ahora.",
   "trip_name": "el viaje de {crew} del {leaves}",
   "unlock": "Soltar este viaje",
   "waits_less": "Toda la gente junta espera {days, plural, one {# día} other {# días}} menos.",
@@ -305,6 +305,7 @@ export const rolloutHappened = {
   "title": "Lo que pasó",
   "told_trips": "{count, plural, one {# viaje que salió} other {# viajes que salieron}}",
   "trips": "Viajes",
+  "typed_found": "Lo que escribió aquí el {when} y no anotó sigue en sus formularios. Está solo en este navegador.",
   "until_open": "que se diga que ha vuelto",
   "ways": "Vías"
 } as const;
@@ -437,7 +438,7 @@ export const rolloutTrip = {
   "boat_name": "La barca de lado, con su carga",
   "both_dangers": "Con este viaje van cloro y combustible. Nunca viajan juntos: decidan cuál va aparte antes de cargar nada.",
   "caution": "Cuidado",
-  "crew_line": "{people} del equipo con lo que llevan: {mass}; no se cuenta aquí contra el límite: pregunte a quien responde por la barca o el camión si las personas cuentan",
+  "crew_line": "{people} del equipo con lo que llevan: {mass}; aparte del límite, que es para piezas y combustible: quien lo fijó debe haber dejado lugar para ellas. Si no es seguro, pregunte antes de cargar nada",
   "crew_title": "{crew}: qué hacer, día por día",
   "danger_chlorine": "cloro: nunca con combustible",
   "danger_fuel": "combustible: nunca con cloro",
@@ -462,6 +463,7 @@ export const rolloutTrip = {
   "itinerary_link": "Itinerario de {crew}",
   "itinerary_pdf": "Itinerario (PDF)",
   "legs": "Por qué camino",
+  "limit_of": "El límite de {limit} es {kind, select, carrier {lo que puede llevar {name}} way {lo máximo que pasa por {name}} other {lo que llevan los cargadores por {name}}}.",
   "longest_none": "pieza más larga: no se sabe",
   "manifest_link": "Manifiesto de {trip}",
   "manifest_pdf": "Manifiesto (PDF)",

@@ -101,7 +101,7 @@ function useSaid(sheet: RolloutSheet, { hand }: HandOver): string {
   const where = say('rolloutByHand.in_hand', {
     what: heldWords(sheet, hand.held, language),
     where: placeWords(sheet, hand.held, hand.at, language),
-  });
+  }).concat(hand.isAnew ? ` ${say('rolloutByHand.tried_anew')}` : '');
   if (hand.cannot !== null) return `${where} ${cannotWords(sheet, hand.held, hand.cannot, hand.at, language)}`;
   return hand.answer === null ? where : `${where} ${becomesWords(sheet, hand.held, hand.answer, language).join(' ')}`;
 }
@@ -142,13 +142,14 @@ function InHand({ sheet, over, hand }: Of & { readonly hand: Full }) {
   const language = useLanguage();
   const { say } = language;
   const who = useWho();
-  const { held, at, answer, cannot, nearest, phase } = hand;
+  const { held, at, answer, cannot, nearest, phase, isAnew } = hand;
   const where = placeWords(sheet, held, at, language);
   return (
     <>
       <p>
         <b>{say('rolloutByHand.in_hand', { what: heldWords(sheet, held, language), where })}</b>
       </p>
+      {isAnew ? <p>{say('rolloutByHand.tried_anew')}</p> : null}
       {cannot === null ? null : <p className="w-short">{cannotWords(sheet, held, cannot, at, language)}</p>}
       {answer !== null ? (
         <p>{becomesWords(sheet, held, answer, language).join(' ')}</p>

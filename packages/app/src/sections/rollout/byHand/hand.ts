@@ -22,6 +22,8 @@ export type Hand =
       readonly isLetGo: boolean;
       /** The nearest place that can; null: not asked, or being looked for. */
       readonly nearest: NearestFound | null;
+      /** The programme changed under the hand: it is tried where it is held as all is now, until it is moved. */
+      readonly isAnew: boolean;
     };
 
 /** What is said when the hand is empty again. */
@@ -40,7 +42,7 @@ export type HandEvent =
   | { readonly kind: 'nearest'; readonly place: Place; readonly found: NearestFound }
   | { readonly kind: 'putBack' }
   | { readonly kind: 'laid'; readonly laid: Laid }
-  | { readonly kind: 'notLaid' }
+  | { readonly kind: 'notLaid'; readonly isAnew?: boolean }
   | { readonly kind: 'planChanged'; readonly plan: PlanShown }
   | { readonly kind: 'heard' };
 
@@ -96,7 +98,9 @@ export function handAfter(hand: Hand, event: HandEvent): Hand {
     case 'laid':
       return { phase: 'empty', told: { kind: 'laid', laid: event.laid } };
     case 'notLaid':
-      return hand.phase === 'laying' ? { ...hand, phase: 'held', by: 'keys', isLetGo: false } : hand;
+      return hand.phase === 'laying'
+        ? { ...hand, phase: 'held', by: 'keys', isLetGo: false, isAnew: event.isAnew ?? false }
+        : hand;
     case 'planChanged':
       return planChanged(hand, event.plan);
     default:
@@ -112,13 +116,14 @@ function takenUp(hand: Hand, { held, by, plan }: HandEvent & { readonly kind: 't
   const home = homeOf(plan, held);
   if (why !== null || home === null)
     return { phase: 'empty', told: { kind: 'cannotTake', held, why: why ?? { why: 'gone' } } };
-  return { phase: 'held', held, by, home, at: home, answer: null, cannot: null, isLetGo: false, nearest: null };
+  const nothing = { answer: null, cannot: null, isLetGo: false, nearest: null, isAnew: false };
+  return { phase: 'held', held, by, home, at: home, ...nothing };
 }
 
 function movedTo(hand: Full, place: Place, plan: PlanShown): Hand {
   if (hand.phase === 'laying' || (hand.phase === 'held' && isSamePlace(place, hand.at))) return hand;
   const cannot = cannotLay(plan, hand.held, place);
-  return { ...hand, phase: 'held', at: place, answer: null, cannot, isLetGo: false, nearest: null };
+  return { ...hand, phase: 'held', at: place, answer: null, cannot, isLetGo: false, nearest: null, isAnew: false };
 }
 
 function answered(hand: Full, answer: MoveAnswer): Hand {
@@ -152,6 +157,7 @@ function planChanged(hand: Full, plan: PlanShown): Hand {
     answer: null,
     cannot,
     nearest: null,
+    isAnew: true,
     isLetGo: hand.isLetGo && at === hand.at,
   };
 }

@@ -117,7 +117,8 @@ export function useDrag(
     return stop;
   };
   const begin = (event: PointerEvent<HTMLElement>, held: Held, grabbed_px: number, isHeld: boolean) => {
-    if (event.button !== 0 || !event.isPrimary) return;
+    // Where no weeks are drawn there is nowhere to pull to.
+    if (event.button !== 0 || !event.isPrimary || layer.current === null) return;
     end.current?.();
     const from = { x: event.clientX, y: event.clientY };
     end.current = follow({ held, grabbed_px, from, isTouch: event.pointerType !== 'mouse', isHeld });

@@ -1,5 +1,5 @@
 import type { RolloutSheet } from '@eavewell/tables';
-import { useQueryClient } from '@tanstack/react-query';
+import { type QueryClient, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useEffectEvent, useMemo, useReducer, useRef } from 'react';
 import { queries } from '../../../api/queries.ts';
 import { useChange } from '../../../api/useChange.ts';
@@ -9,6 +9,7 @@ import { emptyHand, type Hand, type HandBy, handAfter } from './hand.ts';
 import type { Cannot, Laid, NearestFound } from './moveAnswer.ts';
 import { type Held, isSamePlace, type Place, plannedOf, tripOfSite } from './places.ts';
 import { changesOfPlan } from './planRows.ts';
+import { mayLay, type RowsSeen } from './seenRows.ts';
 
 /** What a page does with a hand over its plan. */
 export interface HandOver {
@@ -136,25 +137,39 @@ function useLaying(
 ): HandOver['outcome'] {
   const client = useQueryClient();
   const { change, outcome } = useChange(programmeId);
+  const seen = useRef<RowsSeen | null>(null);
+  const isFull = hand.phase !== 'empty';
+  // What the rows are as it is taken up, so that what somebody else does to them meanwhile is not written over.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: of another version they are read anew
+  useEffect(() => {
+    if (!isFull) return;
+    void rowsNow(client, programmeId).then(
+      (rows) => {
+        seen.current = rows;
+      },
+      () => undefined,
+    );
+  }, [isFull, sheet.version, client, programmeId]);
   const lay = useEffectEvent(async (): Promise<void> => {
     if (hand.phase !== 'laying' || of === null) return;
     const { held, at } = hand;
-    const [told, ...tables] = await Promise.all([
+    const { planId } = of.plan;
+    const [told, rows] = await Promise.all([
       askByHand({ kind: 'whole', of, held, place: at }),
-      client.fetchQuery({ ...queries.table(programmeId, 'plans'), staleTime: 0 }),
-      client.fetchQuery({ ...queries.table(programmeId, 'planTrips'), staleTime: 0 }),
-      client.fetchQuery({ ...queries.table(programmeId, 'planStops'), staleTime: 0 }),
+      rowsNow(client, programmeId),
     ]);
-    if (told.kind === 'otherState') askAnew();
+    const may = mayLay(planId, sheet.version, seen.current, rows);
+    if (told.kind === 'otherState' || may === 'no') {
+      askAnew();
+      return send({ kind: 'notLaid', isAnew: true });
+    }
     if (told.kind !== 'becomes') return send({ kind: 'notLaid' });
-    const [plans, planTrips, planStops] = tables.map(({ rows }) => rows);
-    const read = { planId: of.plan.planId, plans: plans!, planTrips: planTrips!, planStops: planStops! };
     const before = of.plan.crews.flatMap(({ trips }) => trips);
     const laid: Laid = { held, at, answer: told.answer };
     // Where tables changed since the days were worked out, the others still tell what that moved.
-    const onlyTrips = sheet.changedSince === null ? null : tripsTouched(sheet, laid);
-    const days = { at: new Date().toISOString(), onlyTrips };
-    const changes = changesOfPlan({ ...read, before }, told.answer.crews, days);
+    const isAllNow = sheet.changedSince === null && may === 'yes';
+    const days = { at: new Date().toISOString(), onlyTrips: isAllNow ? null : tripsTouched(sheet, laid) };
+    const changes = changesOfPlan({ planId, ...rows, before }, told.answer.crews, days);
     const { isSaved } = changes.length === 0 ? { isSaved: true } : await change(changes);
     send(isSaved ? { kind: 'laid', laid } : { kind: 'notLaid' });
   });
@@ -163,6 +178,17 @@ function useLaying(
     if (isLaying) void lay().catch(() => send({ kind: 'notLaid' }));
   }, [isLaying, send]);
   return outcome;
+}
+
+/** The rows of all plans as they are now. */
+async function rowsNow(client: QueryClient, programmeId: string): Promise<RowsSeen> {
+  const of = (table: 'plans' | 'planTrips' | 'planStops') =>
+    client.fetchQuery({ ...queries.table(programmeId, table), staleTime: 0 });
+  const [plans, planTrips, planStops] = await Promise.all([of('plans'), of('planTrips'), of('planStops')]);
+  const versions = [plans, planTrips, planStops].map(({ version }) => version);
+  // Read while it changed: they are of no version, and nothing is laid on them.
+  const version = versions.every((one) => one === versions[0]) ? plans.version : -1;
+  return { version, plans: plans.rows, planTrips: planTrips.rows, planStops: planStops.rows };
 }
 
 /** Trips that a move takes from and gives to. */

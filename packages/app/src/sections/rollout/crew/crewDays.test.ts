@@ -6,7 +6,8 @@ import { tripsToRead } from './tripsToRead.ts';
 import { ahead, tripsAhead } from './useKeepItineraries.ts';
 
 const leg = (from: string, to: string, day: string, mode: 'road' | 'river' | 'foot') => ({
-  ...{ from, to, leaves: day, arrives: day, hours_h: 2, limit_kg: null, porters_count: 0, said: `${from} to ${to}` },
+  ...{ from, to, leaves: day, arrives: day, hours_h: 2, limit_kg: null, limitBy: null },
+  ...{ porters_count: 0, said: `${from} to ${to}` },
   stretches: [{ wayId: 'W', from, to, mode, carrierId: null, hours_h: 2, changeOver_h: 0 }],
 });
 const part = (siteId: string, mass_kg: number) => ({

@@ -1,6 +1,8 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
-import { useMemo } from 'react';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { touchedIn, unsaved } from '../../../forms/unsaved.ts';
+import { useDraft } from '../../../forms/useDraft.ts';
 import { useKnownRows } from '../../../forms/useKnownRows.ts';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
@@ -9,7 +11,8 @@ import { Searching } from '../plans/Searching.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { happenedTables, nextTrips, openArrivals, overdueTrips, type TripRows, tripsWithRows } from './happenedRows.ts';
 import { Arrivals, CarrierForms, CrewForms, GoodsForms, WayForms } from './OtherForms.tsx';
-import { TripEntry } from './TripEntry.tsx';
+import { isTypedOf, TripEntry } from './TripEntry.tsx';
+import { TypedHere, useTypedForms } from './typedHere.ts';
 import '../../../forms/forms.css';
 import '../plans/plans.css';
 import './happened.css';
@@ -19,7 +22,7 @@ const from = '/p/$programmeId/rollout/happened';
 /** What happened, to be entered: what is asked first, then trips, boats, goods, ways, crews; and what becomes of the plan. */
 // long: the page as it is read, part after part
 export function EnterHappened() {
-  const { say } = useLanguage();
+  const { say, numbers } = useLanguage();
   const { programmeId } = useParams({ from });
   const { plan } = useSearch({ from });
   const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
@@ -32,63 +35,78 @@ export function EnterHappened() {
   const next = nextTrips(trips);
   const told = trips.filter(({ trip }) => trip.state !== 'planned');
   const others = trips.filter((one) => one.trip.state === 'planned' && !next.includes(one));
+  const { name, draft, dispatch, foundAt } = useDraft(programmeId, 'happened');
+  useEffect(() => unsaved.note(name, touchedIn(draft)), [name, draft]);
   return (
-    <div className="happened">
-      <h1>{say('rolloutHappened.title')}</h1>
-      <p className="rest">
-        {shown === undefined
-          ? say('rolloutHappened.no_plan')
-          : say(shown.isInForce ? 'rolloutHappened.of_plan' : 'rolloutHappened.of_other_plan', {
-              name: shown.name,
-            })}{' '}
-        <Link
-          className="on-screen"
-          to="/p/$programmeId/rollout"
-          params={{ programmeId }}
-          search={shown === undefined ? {} : { plan: shown.planId }}
-        >
-          {say('rolloutPlans.back')}
-        </Link>
-      </p>
-      <Who />
-      <Searching programmeId={programmeId} sheet={sheet} />
-      <ChangedSince programmeId={programmeId} sheet={sheet} />
-      {overdue.length + late.length === 0 || rows === null ? null : (
-        <section className="asked-first" aria-labelledby="asked-first">
-          <h2 id="asked-first">{say('rolloutHappened.asked_first')}</h2>
-          <Trips of={overdue} {...{ programmeId, today }} isAsked />
-          <Arrivals of={late} {...{ programmeId, rows, today }} />
-        </section>
-      )}
-      {trips.length === 0 ? null : (
-        <section aria-labelledby="happened-trips">
-          <h2 id="happened-trips">{say('rolloutHappened.trips')}</h2>
-          <Trips of={next.filter((one) => !overdue.includes(one))} {...{ programmeId, today }} />
-          <Folded title={say('rolloutHappened.told_trips', { count: told.length })} count={told.length}>
-            <p className="small">{say('rolloutHappened.past_about')}</p>
-            <Trips of={told.filter((one) => !next.includes(one))} {...{ programmeId, today }} />
-          </Folded>
-          <Folded title={say('rolloutHappened.other_trips', { count: others.length })} count={others.length}>
-            <Trips of={others} {...{ programmeId, today }} />
-          </Folded>
-        </section>
-      )}
-      {rows === null ? null : (
-        <>
-          <CarrierForms {...{ programmeId, rows, today }} />
-          <GoodsForms {...{ programmeId, rows, today }} />
-          <WayForms {...{ programmeId, rows, today }} />
-          <CrewForms {...{ programmeId, rows, today }} />
-        </>
-      )}
-    </div>
+    <TypedHere value={{ draft, dispatch }}>
+      <div className="happened">
+        <h1>{say('rolloutHappened.title')}</h1>
+        <p className="rest">
+          {shown === undefined
+            ? say('rolloutHappened.no_plan')
+            : say(shown.isInForce ? 'rolloutHappened.of_plan' : 'rolloutHappened.of_other_plan', {
+                name: shown.name,
+              })}{' '}
+          <Link
+            className="on-screen"
+            to="/p/$programmeId/rollout"
+            params={{ programmeId }}
+            search={shown === undefined ? {} : { plan: shown.planId }}
+          >
+            {say('rolloutPlans.back')}
+          </Link>
+        </p>
+        <Who />
+        {foundAt === null || draft.beganAt === null ? null : (
+          <p className="heed">
+            {say('rolloutHappened.typed_found', { when: numbers.moment(foundAt) })}{' '}
+            <button type="button" className="button" onClick={() => dispatch({ kind: 'letGo' })}>
+              {say('forms.let_go')}
+            </button>
+          </p>
+        )}
+        <Searching programmeId={programmeId} sheet={sheet} />
+        <ChangedSince programmeId={programmeId} sheet={sheet} />
+        {overdue.length + late.length === 0 || rows === null ? null : (
+          <section className="asked-first" aria-labelledby="asked-first">
+            <h2 id="asked-first">{say('rolloutHappened.asked_first')}</h2>
+            <Trips of={overdue} {...{ programmeId, today }} isAsked />
+            <Arrivals of={late} {...{ programmeId, rows, today }} />
+          </section>
+        )}
+        {trips.length === 0 ? null : (
+          <section aria-labelledby="happened-trips">
+            <h2 id="happened-trips">{say('rolloutHappened.trips')}</h2>
+            <Trips of={next.filter((one) => !overdue.includes(one))} {...{ programmeId, today }} />
+            <Folded title={say('rolloutHappened.told_trips', { count: told.length })} of={told}>
+              <p className="small">{say('rolloutHappened.past_about')}</p>
+              <Trips of={told.filter((one) => !next.includes(one))} {...{ programmeId, today }} />
+            </Folded>
+            <Folded title={say('rolloutHappened.other_trips', { count: others.length })} of={others}>
+              <Trips of={others} {...{ programmeId, today }} />
+            </Folded>
+          </section>
+        )}
+        {rows === null ? null : (
+          <>
+            <CarrierForms {...{ programmeId, rows, today }} />
+            <GoodsForms {...{ programmeId, rows, today }} />
+            <WayForms {...{ programmeId, rows, today }} />
+            <CrewForms {...{ programmeId, rows, today }} />
+          </>
+        )}
+      </div>
+    </TypedHere>
   );
 }
 
-function Folded(props: { readonly title: string; readonly count: number; readonly children: React.ReactNode }) {
-  if (props.count === 0) return null;
+/** Trips that are seldom asked for: open where something was typed of one of them and not entered. */
+function Folded(props: { readonly title: string; readonly of: readonly TripRows[]; readonly children: ReactNode }) {
+  const typed = useTypedForms();
+  const [isOpen] = useState(() => props.of.some((one) => isTypedOf(one, typed)));
+  if (props.of.length === 0) return null;
   return (
-    <details>
+    <details open={isOpen}>
       <summary className="press">{props.title}</summary>
       {props.children}
     </details>

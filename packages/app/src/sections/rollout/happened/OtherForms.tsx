@@ -14,7 +14,9 @@ import {
   goodsLaterEntry,
 } from './happenedChanges.ts';
 import { openArrivals, stillAway } from './happenedRows.ts';
+import { Opens } from './Opens.tsx';
 import { type FieldAsked, ShortForm } from './ShortForm.tsx';
+import { useTypedForms } from './typedHere.ts';
 
 interface OfRows {
   readonly programmeId: string;
@@ -34,19 +36,6 @@ const optionsIn = (rows: readonly RowNow[], table: string): readonly Option[] =>
 const nameIn = (rows: readonly RowNow[], table: string, key: string | undefined): string =>
   of(rows, table).find((row) => row.key === key)?.cells['name'] ?? key ?? '';
 
-/** Opens a form at a press. */
-function Opens({ press, children }: { readonly press: string; children(close: () => void): ReactNode }) {
-  const [isOpen, setOpen] = useState(false);
-  return (
-    <>
-      <button type="button" className="button on-screen" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
-        {press}
-      </button>
-      {isOpen ? children(() => setOpen(false)) : null}
-    </>
-  );
-}
-
 /** Something that is away or closed for some days, and when it is there again. */
 function AwayRow({
   programmeId,
@@ -60,14 +49,15 @@ function AwayRow({
   const { say, numbers } = useLanguage();
   const { to } = folderTables.carriersAway.columns;
   const until = row.cells['to'] === undefined ? say('rolloutHappened.until_open') : numbers.date(row.cells['to']);
+  const formId = `again ${row.table} ${row.key}`;
   const values = { what: said, from: numbers.date(row.cells['from'] ?? ''), until, reason: row.cells['reason'] ?? '' };
   return (
     <li>
       <p>{say('rolloutHappened.away', { ...values, hasReason: values.reason === '' ? 'no' : 'yes' })}</p>
-      <Opens press={say('rolloutHappened.again')}>
+      <Opens press={say('rolloutHappened.again')} formId={formId}>
         {(close) => (
           <ShortForm
-            programmeId={programmeId}
+            {...{ programmeId, formId }}
             press={say('rolloutHappened.enter')}
             fields={[
               {
@@ -119,10 +109,11 @@ export function CarrierForms({ programmeId, rows, today }: OfRows) {
           ))}
         </ul>
       )}
-      <Opens press={say('rolloutHappened.tell_broke')}>
+      <Opens press={say('rolloutHappened.tell_broke')} formId="broke">
         {(close) => (
           <ShortForm
             programmeId={programmeId}
+            formId="broke"
             press={say('rolloutHappened.enter')}
             fields={[
               { ...which, options: optionsIn(rows, 'carriers') },
@@ -141,12 +132,15 @@ export function CarrierForms({ programmeId, rows, today }: OfRows) {
 export function GoodsForms({ programmeId, rows, today }: OfRows) {
   const { say } = useLanguage();
   const open = openArrivals(rows, today);
+  const typed = useTypedForms();
+  const isTyped = ({ key }: RowNow) => typed.has(`came ${key}`) || typed.has(`goodsLate ${key}`);
+  const [isMoreOpen] = useState(() => open.slice(first).some(isTyped));
   return (
     <Kind title={say('rolloutHappened.goods')}>
       {open.length === 0 ? <p className="small">{say('rolloutHappened.no_goods')}</p> : null}
       <Arrivals of={open.slice(0, first)} {...{ programmeId, rows, today }} />
       {open.length <= first ? null : (
-        <details>
+        <details open={isMoreOpen}>
           <summary className="press">{say('rolloutHappened.more_goods', { count: open.length - first })}</summary>
           <Arrivals of={open.slice(first)} {...{ programmeId, rows, today }} />
         </details>
@@ -193,20 +187,22 @@ function ArrivalRow({ programmeId, rows, today, row }: OfRows & { readonly row: 
     <li>
       <p>{said}</p>
       <div className="presses">
-        <Opens press={say('rolloutHappened.tell_came')}>
+        <Opens press={say('rolloutHappened.tell_came')} formId={`came ${row.key}`}>
           {(close) => (
             <ShortForm
               {...form}
+              formId={`came ${row.key}`}
               fields={[asked('cameOn', null), asked('quantity', cells['quantity'] ?? null), rest]}
               make={(typed: EnteredCells) => cameEntry(row, rows, typed, today)}
               onDone={close}
             />
           )}
         </Opens>
-        <Opens press={say('rolloutHappened.tell_goodsLate')}>
+        <Opens press={say('rolloutHappened.tell_goodsLate')} formId={`goodsLate ${row.key}`}>
           {(close) => (
             <ShortForm
               {...form}
+              formId={`goodsLate ${row.key}`}
               fields={[asked('dueOn', null)]}
               make={(typed: EnteredCells) => goodsLaterEntry(row, typed, today)}
               onDone={close}
@@ -254,10 +250,11 @@ export function WayForms({ programmeId, rows, today }: OfRows) {
           <AwayRow key={row.key} {...{ programmeId, row }} said={what(row)} />
         ))}
       </ul>
-      <Opens press={say('rolloutHappened.tell_closed')}>
+      <Opens press={say('rolloutHappened.tell_closed')} formId="closed">
         {(close) => (
           <ShortForm
             programmeId={programmeId}
+            formId="closed"
             press={say('rolloutHappened.enter')}
             fields={[
               { field: 'what', column: reason, label: say('rolloutHappened.field_what'), options: choices },
@@ -280,10 +277,11 @@ export function CrewForms({ programmeId, rows }: OfRows) {
   return (
     <Kind title={say('rolloutHappened.crews')}>
       <p className="small">{say('rolloutHappened.crews_about')}</p>
-      <Opens press={say('rolloutHappened.tell_crewAway')}>
+      <Opens press={say('rolloutHappened.tell_crewAway')} formId="crewAway">
         {(close) => (
           <ShortForm
             programmeId={programmeId}
+            formId="crewAway"
             press={say('rolloutHappened.enter')}
             fields={[
               {

@@ -11,6 +11,7 @@ import { useFieldWords } from '../../../forms/useFieldWords.ts';
 import { whoId } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import type { Entered, EnteredCells, EntryFault } from './happenedChanges.ts';
+import { useTyped } from './typedHere.ts';
 
 /** One thing a short form asks for. */
 export interface FieldAsked {
@@ -26,6 +27,8 @@ export interface FieldAsked {
 
 export interface ShortFormProps {
   readonly programmeId: string;
+  /** Names the form on its page, which keeps what is typed under it; left out: it is gone with the form. */
+  readonly formId?: string;
   readonly fields: readonly FieldAsked[];
   readonly press: string;
   /** What the entry comes to, once every field can be read. */
@@ -37,33 +40,32 @@ export interface ShortFormProps {
   readonly fill?: { readonly press: string; readonly cells: EnteredCells };
 }
 
-interface Typed {
-  readonly typed: string;
-  readonly chosen: number | null;
-}
-
 /**
  * A form of a few fields that makes one record: what is wrong stands beside its field, and what was typed stays. Under whose name
  * it is recorded is asked once on the page, not by each form.
  */
 // long: the form as it is read, its state before it
-export function ShortForm({ programmeId, fields, press, make, onDone, children, fill }: ShortFormProps) {
+export function ShortForm({ programmeId, formId, fields, press, make, onDone, children, fill }: ShortFormProps) {
   const { say, numbers } = useLanguage();
   const id = useId();
   const who = useWho();
   const box = useRef<HTMLFormElement>(null);
   const { change, forget, state, outcome } = useChange(programmeId);
-  const [typed, setTyped] = useState<Readonly<Record<string, Typed>>>({});
+  const typed = useTyped(formId ?? null);
   const [made, setMade] = useState<Entered | null>(null);
   const [isTried, setTried] = useState(false);
-  const typedIn = ({ field, column, initial = null }: FieldAsked): Typed =>
-    typed[field] ?? { typed: shownCell(column, initial, numbers.decimalMark), chosen: null };
   const entries = fields.map((asked) => {
-    const { typed: text, chosen } = typedIn(asked);
-    return { asked, entry: cellEntry(asked.column, text, numbers, chosen) };
+    const { field, column, initial = null } = asked;
+    const cell = typed.cells[field] ?? null;
+    const text = cell?.typed ?? shownCell(column, initial, numbers.decimalMark);
+    const entry = cellEntry(column, text, numbers, cell?.chosen ?? null);
+    // What was just saved changes what stands there, and is no doubt.
+    const isStale = cell !== null && cell.seen !== initial && state !== 'saving' && state !== 'saved';
+    return { asked, text, entry, isStale };
   });
   const put = (field: string, text: string, chosen: number | null = null) => {
-    setTyped((before) => ({ ...before, [field]: { typed: text, chosen } }));
+    const { initial = null } = fields.find((asked) => asked.field === field) ?? {};
+    typed.type(field, { typed: text, chosen, seen: initial });
     setMade(null);
     if (state === 'saved') forget();
   };
@@ -71,7 +73,7 @@ export function ShortForm({ programmeId, fields, press, make, onDone, children, 
     requestAnimationFrame(() => box.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
   const save = async () => {
     setTried(true);
-    if (entries.some(({ entry }) => faultOf(entry) !== null)) return goToFault();
+    if (entries.some(({ entry, isStale }) => isStale || faultOf(entry) !== null)) return goToFault();
     const cells = Object.fromEntries(
       entries.map(({ asked, entry }) => [asked.field, entry.kind === 'cell' ? entry.cell : null]),
     );
@@ -81,7 +83,7 @@ export function ShortForm({ programmeId, fields, press, make, onDone, children, 
     if (who === '') return document.getElementById(whoId)?.focus();
     const { isSaved } = await change(next.changes);
     if (!isSaved) return;
-    setTyped({});
+    typed.leave();
     setMade(null);
     setTried(false);
     onDone?.();
@@ -98,16 +100,16 @@ export function ShortForm({ programmeId, fields, press, make, onDone, children, 
     >
       {children}
       <div className="fields">
-        {entries.map(({ asked, entry }) => (
+        {entries.map(({ asked, text, entry, isStale }) => (
           <ShortField
             key={asked.field}
             id={`${id}-${asked.field}`}
             asked={asked}
-            typed={typedIn(asked).typed}
-            entry={entry}
-            isTried={isTried}
+            typed={text}
+            {...{ entry, isTried, isStale }}
             fault={made?.faults.find(({ field }) => field === asked.field) ?? null}
-            onType={(text, chosen) => put(asked.field, text, chosen)}
+            onType={(next, chosen) => put(asked.field, next, chosen)}
+            onLeave={() => typed.leaveCell(asked.field)}
           />
         ))}
       </div>
@@ -144,11 +146,14 @@ function ShortField(props: {
   readonly entry: ReturnType<typeof cellEntry>;
   readonly fault: EntryFault | null;
   readonly isTried: boolean;
+  /** Somebody changed what stood in it since it was typed. */
+  readonly isStale: boolean;
   onType(typed: string, chosen?: number): void;
+  onLeave(): void;
 }) {
   const { say, numbers } = useLanguage();
   const words = useFieldWords();
-  const { id, asked, typed, entry, fault, isTried, onType } = props;
+  const { id, asked, typed, entry, fault, isTried, isStale, onType, onLeave } = props;
   const { column, label, about } = asked;
   const wrong = faultOf(entry);
   // What is empty is not called wrong before it was tried.
@@ -166,7 +171,7 @@ function ShortField(props: {
           {...{ id, label, column, typed }}
           options={asked.options ?? null}
           isOpen={false}
-          isInvalid={told !== null}
+          isInvalid={told !== null || isStale}
           describedBy={`${id}-about ${id}-told`}
           onType={onType}
         />
@@ -176,6 +181,7 @@ function ShortField(props: {
         {about}
       </p>
       <div id={`${id}-told`}>
+        {isStale ? <Stale {...{ asked, typed, onType, onLeave }} /> : null}
         {told === null && heed === null ? null : (
           <div className={told === null ? 'field-heed' : 'field-fault'}>
             <p>{told === null ? say(heed!.key, heed!.values) : say(told.key, values)}</p>
@@ -189,6 +195,29 @@ function ShortField(props: {
           </div>
         )}
       </div>
+    </div>
+  );
+}
+
+/** Somebody changed what stood in a field since it was typed: both, and whose stands. */
+function Stale(props: {
+  readonly asked: FieldAsked;
+  readonly typed: string;
+  onType(typed: string): void;
+  onLeave(): void;
+}) {
+  const { say, numbers } = useLanguage();
+  const { asked, typed, onType, onLeave } = props;
+  const theirs = shownCell(asked.column, asked.initial ?? null, numbers.decimalMark) || say('forms.not_known');
+  return (
+    <div className="field-fault">
+      <p>{say('forms.changed_since', { value: theirs })}</p>
+      <button type="button" className="button" onClick={onLeave}>
+        {say('forms.keep_theirs', { value: theirs })}
+      </button>
+      <button type="button" className="button" onClick={() => onType(typed)}>
+        {say('forms.keep_mine', { value: typed || say('forms.not_known') })}
+      </button>
     </div>
   );
 }

@@ -12,6 +12,7 @@ import {
 } from './happenedChanges.ts';
 import { keptDay, type TripRows } from './happenedRows.ts';
 import { type FieldAsked, ShortForm } from './ShortForm.tsx';
+import { useTypedForms } from './typedHere.ts';
 
 const columns = folderTables.planTrips.columns;
 const { handOverDay } = folderTables.sites.columns;
@@ -25,6 +26,13 @@ const tellsOf: Readonly<Record<TripRows['trip']['state'], readonly Tell[]>> = {
   done: ['mend'],
 };
 
+/** Names the form of what is told of a trip; how it stands is told by one form before it left and by another after. */
+const formOf = ({ row, trip }: TripRows, tell: Tell): string => `${tell} ${trip.state} ${row.key}`;
+
+/** Was something typed of a trip and not entered? */
+export const isTypedOf = (of: TripRows, typed: ReadonlySet<string>): boolean =>
+  tellsOf[of.trip.state].some((tell) => typed.has(formOf(of, tell)));
+
 interface TripEntryProps {
   readonly programmeId: string;
   readonly of: TripRows;
@@ -37,9 +45,10 @@ interface TripEntryProps {
 export function TripEntry({ programmeId, of, today, isAsked }: TripEntryProps) {
   const { say, numbers } = useLanguage();
   const id = useId();
-  const [tell, setTell] = useState<Tell | null>(null);
+  const typed = useTypedForms();
   const { crew, trip } = of;
   const tells = isAsked ? tellsOf[trip.state].slice(0, trip.state === 'underWay' ? 2 : 3) : tellsOf[trip.state];
+  const [tell, setTell] = useState<Tell | null>(() => tells.find((one) => typed.has(formOf(of, one))) ?? null);
   const word = (one: Tell) =>
     isAsked && one === 'later'
       ? say('rolloutHappened.not_yet')
@@ -91,7 +100,7 @@ function TripForm(props: Omit<TripEntryProps, 'isAsked'> & { readonly tell: Tell
   const asked = (field: 'leftOn' | 'backOn' | 'notBefore' | 'back', first = initial(field)): FieldAsked => ({
     ...{ field, column: columns[field], label: say(`rolloutHappened.field_${field}`), initial: first },
   });
-  const form = { programmeId, onDone, press: say('rolloutHappened.enter') };
+  const form = { programmeId, onDone, formId: formOf(of, tell), press: say('rolloutHappened.enter') };
   switch (tell) {
     case 'left':
       return (

@@ -135,7 +135,7 @@ function Tick({
 function Totals({ load, trip }: { readonly load: TripLoad; readonly trip: RolloutTripAnswer }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const { fuel_kg, limit_kg, left_kg, unweighed_count } = load;
+  const { fuel_kg, limit_kg, limitBy, left_kg, unweighed_count } = load;
   const limit = limit_kg === null ? '' : kg(limit_kg, language);
   const against =
     left_kg === null
@@ -156,6 +156,7 @@ function Totals({ load, trip }: { readonly load: TripLoad; readonly trip: Rollou
       <p className={left_kg !== null && left_kg < 0 ? 'w-short' : 'total'}>
         <b>{say('rolloutTrip.total', { mass: massOf(all, language), against })}</b>
       </p>
+      {limitBy === null ? null : <p>{say('rolloutTrip.limit_of', { limit, ...limitBy })}</p>}
       {unweighed_count === 0 ? null : (
         <p className="w-tight">{say('rolloutTrip.unweighed', { count: unweighed_count })}</p>
       )}
