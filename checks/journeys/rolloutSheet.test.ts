@@ -96,3 +96,31 @@ journey('on paper the bands lie on A4 on its side, with every crew', async ({ pa
   expect(drawn_px).toBeLessThanOrEqual(((297 - 2 * 12) * 96) / 25.4 - 2 * 32);
   expect(drawn_px).toBeGreaterThan(900);
 });
+
+journey(
+  'a figure of the plan opens to its working, and what it moved comes back when it is closed',
+  async ({ page }) => {
+    await openRollout(page, '.trip-cell button');
+    const hulls = page.locator('[data-trip]');
+    const figure = page.locator('.plan-figures button').nth(1);
+    const said = (await figure.textContent())!;
+    await figure.click();
+    const working = page.locator('.working');
+    await working.waitFor();
+    // The line that was asked for comes to what stood in the figure.
+    expect(said).toContain((await working.locator('.asked .value').textContent())!);
+    expect(await axeFindings(page, 'all')).toEqual([]);
+    await working.locator('summary').click();
+    expect(await working.locator('li').count()).toBeGreaterThan(10);
+    await expect.poll(() => hulls.count()).toBe(1);
+    await page.evaluate(() => scrollTo(0, 0));
+    await working.getByRole('button', { name: 'Close' }).click();
+    await page.setViewportSize({ width: 1280, height: 1500 });
+    await figure.click();
+    await working.locator('summary').click();
+    await expect.poll(() => hulls.count()).toBe(1);
+    // Closed without a scroll: what comes into view is drawn.
+    await working.getByRole('button', { name: 'Close' }).click();
+    await expect.poll(() => hulls.count()).toBeGreaterThan(1);
+  },
+);

@@ -73,10 +73,14 @@ export function useSeenDown(tall: RefObject<HTMLElement | null>): Seen {
     look();
     window.addEventListener('scroll', ask, { passive: true });
     window.addEventListener('resize', ask);
+    // What opens or closes above it moves it without a scroll.
+    const watcher = new ResizeObserver(ask);
+    watcher.observe(document.body);
     return () => {
       stop();
       window.removeEventListener('scroll', ask);
       window.removeEventListener('resize', ask);
+      watcher.disconnect();
     };
   }, [tall]);
   return seen;

@@ -2,7 +2,6 @@ import type { RolloutSheet } from '@eavewell/tables';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { OpensWorking, WorkingOfPart } from './opening.tsx';
 import { type PlanFigure, planFigures } from './planFigures.ts';
-import './working.css';
 
 const part = 'plan';
 

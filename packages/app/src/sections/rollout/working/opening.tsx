@@ -5,6 +5,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { Working } from '../../site/Working.tsx';
 import { type FigureAsked, workingQuery } from './workingQuery.ts';
 import '../../site/site.css';
+import './working.css';
 
 type OfSheet = Pick<RolloutSheet, 'planId' | 'stamp' | 'futures' | 'crews'>;
 
