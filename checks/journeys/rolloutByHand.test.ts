@@ -24,6 +24,8 @@ async function withPlan(
   await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
   await page.goto(new URL(`/p/${programmeId}/rollout?plan=${planId}`, page.url()).href);
   await page.locator('[data-trip]').first().waitFor();
+  // Only hulls in view are drawn, and the one that Tab leads to: it brings the others with it.
+  await page.locator('[data-trip]').first().scrollIntoViewIfNeeded();
   return { ask, planId, programmeId };
 }
 
@@ -73,8 +75,6 @@ journey('a site is pulled to another trip; where it cannot be is explained', asy
   const planned = sheet.crews.map(({ trips }) => trips.filter(({ state }) => state === 'planned'));
   const [first, second] = planned.find((trips) => trips.length > 2)!;
   const hull = (tripId: string) => page.locator(`[data-trip="${tripId}"]`);
-  // Only hulls in view are drawn, and the one that Tab leads to: it brings the others with it.
-  await page.locator('[data-trip]').first().scrollIntoViewIfNeeded();
   await hull(first!.tripId).scrollIntoViewIfNeeded();
   const [from, to] = [(await hull(first!.tripId).boundingBox())!, (await hull(second!.tripId).boundingBox())!];
   // The hull stands in the middle of what is pressed of a trip, a little above it.
