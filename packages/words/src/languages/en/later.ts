@@ -359,7 +359,7 @@ export const rolloutPlans = {
   "figure_atLeast": "at least {cost}",
   "figure_bound": "Beside the best plan possible",
   "figure_cost": "Trips cost",
-  "figure_finish": "All of the plan drink, as likely",
+  "figure_finish": "All drink, if all goes as planned",
   "figure_gap": "at most {gap} longer",
   "figure_waiting": "People wait",
   "figure_waits": "{amount}, {mean} a person",

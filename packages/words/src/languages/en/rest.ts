@@ -500,7 +500,7 @@ export const commandLine = {
   "rollout.handedOver": "{count, plural, one {# site is} other {# sites are}} handed over already, and not planned again.",
   "rollout.haul": "{from} to {store}, {leaves} to {arrives}, {trips, plural, one {# run} other {# runs}}, for {forTrip}",
   "rollout.hauls": "Goods brought to forward stores",
-  "rollout.help": "plan who goes where, when, by which way",
+  "rollout.help": "Plan who goes where, when, by which way.",
   "rollout.isThere": "{path} is there already. Give another folder, or --overwrite to replace its tables.",
   "rollout.itinerary.between": "{isOneDay, select, yes {{from}} other {{from} to {to}}}: {leg}",
   "rollout.itinerary.changeOver": "Change over at {place}: {hours}.",

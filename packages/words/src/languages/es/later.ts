@@ -359,7 +359,7 @@ export const rolloutPlans = {
   "figure_atLeast": "al menos {cost}",
   "figure_bound": "Frente al mejor plan posible",
   "figure_cost": "Los viajes cuestan",
-  "figure_finish": "Todos los del plan beben, lo probable",
+  "figure_finish": "Todos beben, si todo sale como está planeado",
   "figure_gap": "a lo sumo {gap} más",
   "figure_waiting": "La gente espera",
   "figure_waits": "{amount}, {mean} por persona",

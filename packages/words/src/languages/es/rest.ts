@@ -500,7 +500,7 @@ export const commandLine = {
   "rollout.handedOver": "{count, plural, one {# sitio ya está entregado y no se planifica} other {# sitios ya están entregados y no se planifican}} otra vez.",
   "rollout.haul": "De {from} a {store}, {leaves} a {arrives}, {trips, plural, one {# ida} other {# idas}}, para {forTrip}",
   "rollout.hauls": "Mercancía llevada a almacenes avanzados",
-  "rollout.help": "planificar quién va adónde, cuándo y por qué camino",
+  "rollout.help": "Planificar quién va adónde, cuándo y por qué camino.",
   "rollout.isThere": "{path} ya existe. Indique otra carpeta, o --overwrite para reemplazar sus tablas.",
   "rollout.itinerary.between": "{isOneDay, select, yes {{from}} other {{from} a {to}}}: {leg}",
   "rollout.itinerary.changeOver": "Transbordo en {place}: {hours}.",
