@@ -526,7 +526,7 @@ export const commandLine = {
   "rollout.manifest.title": "Manifest of {trip}, {crew}",
   "rollout.money": "Money needed by month, without the price of kits",
   "rollout.moreSites": "{count, plural, one {# more site} other {# more sites}}: --out writes all of them into changes.csv.",
-  "rollout.movedSince": "If nothing of it is changed, {moved, plural, one {# site is handed over on another day than was worked out last, and {later, plural, =0 {not a later one} one {a later one} other {a later one}}} other {# sites are handed over on another day than was worked out last, {later, plural, =0 {none} one {#} other {#}} of them later}}.",
+  "rollout.movedSince": "If nothing of it is changed, {moved, plural, one {# site is handed over {later, plural, =0 {earlier} one {later} other {later}} than was worked out last} other {# sites are handed over on another day than was worked out last, {later, plural, =0 {none} one {#} other {#}} of them later}}.",
   "rollout.movedSite": "{name}, {people}: drinks from {after}{isOtherDay, select, yes {, not {before}} other {, as before}}{days, plural, =0 {} one { (# day {isSooner, select, yes {sooner} other {later}})} other { (# days {isSooner, select, yes {sooner} other {later}})}}{isOtherCrew, select, yes {; with {crew}, not {crewBefore}} other {}}",
   "rollout.noArea": "no area",
   "rollout.noCrew": "no trip",

@@ -526,7 +526,7 @@ export const commandLine = {
   "rollout.manifest.title": "Manifiesto de {trip}, {crew}",
   "rollout.money": "Dinero necesario por mes, sin el precio del material",
   "rollout.moreSites": "{count, plural, one {# sitio más} other {# sitios más}}: --out los escribe todos en changes.csv.",
-  "rollout.movedSince": "Si no se cambia nada, {moved, plural, one {# sitio se entrega otro día que el calculado la última vez, {later, plural, =0 {y no después} one {y después} other {y después}}} other {# sitios se entregan otro día que el calculado la última vez, {later, plural, =0 {ninguno} one {#} other {#}} de ellos después}}.",
+  "rollout.movedSince": "Si no se cambia nada, {moved, plural, one {# sitio se entrega {later, plural, =0 {antes} one {después} other {después}} de lo calculado la última vez} other {# sitios se entregan otro día que el calculado la última vez, {later, plural, =0 {ninguno} one {#} other {#}} de ellos después}}.",
   "rollout.movedSite": "{name}, {people}: bebe desde el {after}{isOtherDay, select, yes {, no el {before}} other {, como antes}}{days, plural, =0 {} one { (# día {isSooner, select, yes {antes} other {después}})} other { (# días {isSooner, select, yes {antes} other {después}})}}{isOtherCrew, select, yes {; con {crew}, no {crewBefore}} other {}}",
   "rollout.noArea": "sin zona",
   "rollout.noCrew": "ningún viaje",
