@@ -1,6 +1,9 @@
+import { execFile } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 import { demoProgramme } from '@eavewell/demo';
 import { writeProgramme } from '@eavewell/formats';
 import { type RolloutReport, rolloutReport, rolloutSchemaText } from '@eavewell/tables';
@@ -284,6 +287,27 @@ describe('a programme that keeps a plan', () => {
     );
     expect(said).toContain(
       '1 sitio estaba en él y ya no se puede planificar: Upper Tarn. Su gente aún no está de acuerdo.',
+    );
+  });
+});
+
+describe('other crews, boats and stores', () => {
+  it('are tried beside the plan, a store that is not there yet with each crew', async () => {
+    const places = tables.places.map((one) =>
+      one.placeId === 'jetty' ? { ...one, filledFrom: 'store', filledBy: 'boat' } : one,
+    );
+    // The built command: threads are of it.
+    const program = fileURLToPath(new URL('../bin/eavewell.js', import.meta.url));
+    const args = ['rollout', await programme('could', { places }), '--json', '--compare', ...quick];
+    const { stdout } = await promisify(execFile)(process.execPath, [program, ...args], { maxBuffer: 2 ** 25 });
+    const { compared } = rolloutReport.parse(JSON.parse(stdout));
+    const stores = compared!.filter(({ kind }) => kind === 'newStore');
+    expect(stores.map(({ of, crewId }) => [of, crewId]).toSorted()).toEqual([
+      ['jetty', 'east'],
+      ['jetty', 'west'],
+    ]);
+    expect(stores.map(({ said }) => said).toSorted()[0]).toBe(
+      'Crew east loads at Tarn jetty, a store that is not there yet',
     );
   });
 });

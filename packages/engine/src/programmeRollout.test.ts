@@ -175,6 +175,28 @@ describe('readyRollout', () => {
     expect(problem.stores[1]!.filledBy).toBeNull();
   });
 
+  it('has stores that could be where they are asked for, and only those that can be filled from one there is', () => {
+    const facts = programme({
+      places: [
+        place('town'),
+        place('pier', { filledFrom: 'town', filledBy: 'truck' }),
+        place('far', { filledFrom: 'other', filledBy: 'truck' }),
+        place('other'),
+      ],
+      ways: [
+        way('W', 'town', 'V1', 'river', 2),
+        way('R', 'town', 'pier', 'road', 2),
+        way('Q', 'other', 'far', 'road', 2),
+      ],
+      crews: [crew('A', { base: 'town', store: 'town' })],
+    });
+    const storesOf = (more: object) => {
+      const { problem } = readyRollout(facts, sites('V1'), { ...asked, ...more });
+      return problem.stores.map(({ node }) => problem.placeIds[node]);
+    };
+    expect([storesOf({}), storesOf({ hasPossibleStores: true })]).toEqual([['town'], ['pier', 'town']]);
+  });
+
   it('fills a store by its carrier, and on stretches of another kind by what there is, to and fro', () => {
     const rollout: Partial<RolloutFacts> = {
       places: [place('town'), place('pier'), place('shed', { filledFrom: 'town', filledBy: 'boat' })],

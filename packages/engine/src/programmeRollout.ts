@@ -119,7 +119,8 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
     problems.push(engineProblem('rollout.begins_in_past', {}, { from: isoDay(plan.firstDay) }));
   const crews = usableCrews(facts, ways.nodeOf, problems);
   const forward = filledStores(rollout.places);
-  const stores = storesOf(crews, forward);
+  const inUse = storesOf(crews, forward);
+  const stores = asked.hasPossibleStores === true ? withPossible(inUse, forward, ways.nodeOf) : inUse;
   const placeIds = [...new Set([...crews.map(({ base }) => base), ...stores])].sort();
   const skillIds = [...new Set(crews.flatMap(({ skills }) => skills))].sort().slice(0, mostSkills_count);
   const found = jobsOf(sites, {
@@ -230,6 +231,20 @@ function storesOf(crews: readonly CrewFacts[], forward: HaulMarket['forward']): 
     for (let at: string | undefined = store; at !== undefined && !found.has(at); at = forward.get(at)?.from)
       found.add(at);
   return [...found].sort();
+}
+
+/** With places at which nobody loads, which can be filled, one from the other, from a store that there is. */
+function withPossible(
+  stores: readonly string[],
+  forward: HaulMarket['forward'],
+  nodeOf: ReadonlyMap<string, number>,
+): readonly string[] {
+  const isFilled = (store: string): boolean => {
+    if (stores.includes(store)) return true;
+    const behind = forward.get(store);
+    return behind !== undefined && nodeOf.has(store) && isFilled(behind.from);
+  };
+  return [...new Set([...stores, ...[...forward.keys()].filter(isFilled)])].sort();
 }
 
 /** Crews that go by the same carriers with as many porters travel alike. */

@@ -53,6 +53,8 @@ export interface RolloutAsked {
   readonly siteIds?: ReadonlySet<string> | null;
   /** A kept plan: what is planned goes on from what has happened of it, today at the earliest. Null or left out: nothing has. */
   readonly planId?: string | null;
+  /** Are stores in it that could be: places that can be filled, at which no crew loads? */
+  readonly hasPossibleStores?: boolean;
 }
 
 /** A rollout, ready to be planned. */

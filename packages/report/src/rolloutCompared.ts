@@ -33,10 +33,10 @@ export function rolloutCompared(
   return [...all]
     .sort((a, b) => a.cost - b.cost || a.waiting - b.waiting)
     .map((one) => {
-      const { kind, of, by_count } = one.change;
+      const { kind, of, by_count, crewId } = one.change;
       const name = of === null ? '' : (carriers.get(of) ?? nameOf.get(of) ?? of);
       return {
-        ...{ kind, of, by_count, crews_count: one.crews_count, leftOut_count: one.leftOut_count },
+        ...{ kind, of, by_count, crewId, crews_count: one.crews_count, leftOut_count: one.leftOut_count },
         ...{
           finish: isoDay(problem.firstDay + Math.floor(one.finish)),
           weighted: one.waiting,
@@ -47,6 +47,7 @@ export function rolloutCompared(
           count: Math.abs(by_count),
           isMore: by_count > 0 ? 'yes' : 'no',
           name,
+          crew: facts.rollout.crews.find((crew) => crew.crewId === crewId)?.name ?? crewId ?? '',
         }),
       };
     });

@@ -13,6 +13,7 @@ import {
   type ProgrammeFacts,
   type ReadyRollout,
   type RolloutPlan,
+  type RolloutVariant,
   readIsoDay,
   readyKit,
   readyProgramme,
@@ -201,7 +202,8 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     sites.push(site);
     context.progress.at(() => words.judging(sites.length, facts.sites.length));
   }
-  const ready = readyRollout(facts, sites, { today, firstDay, planId: followed?.planId ?? null });
+  const from = { today, firstDay, planId: followed?.planId ?? null };
+  const ready = readyRollout(facts, sites, from);
   const bounds = await boundsOf(ready);
   const kept = keptOf({ ready, facts, today }, followed);
   const budget = budgetOf(asked, bounds, context);
@@ -215,19 +217,25 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
     aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),
     aboardFor: (siteIds) => aboardForSites(siteIds, linesOf, kit),
-    compared: asked.isCompared ? await comparedOf(ready, isAnew ? null : (kept?.plan ?? null), asked, context) : null,
+    compared: asked.isCompared
+      ? await comparedOf(
+          rolloutVariants(ready.problem, readyRollout(facts, sites, { ...from, hasPossibleStores: true }).problem),
+          isAnew ? null : (kept?.plan ?? null),
+          asked,
+          context,
+        )
+      : null,
     problems: [...ready.problems, ...found.problems],
   };
 }
 
 /** The same with other crews, carriers and stores, two at a time, each searched for as long as the plan itself. */
 async function comparedOf(
-  { problem }: ReadyRollout,
+  variants: readonly RolloutVariant[],
   start: RolloutPlan | null,
   { seed, seconds, tries }: Asked,
   { progress }: Context,
 ): Promise<RolloutGiven['compared']> {
-  const variants = rolloutVariants(problem);
   const work = threadWork(new URL('../threads/thread.js', import.meta.url), threads_count);
   try {
     let done = 0;

@@ -220,9 +220,10 @@ export const rolloutReport = z
     compared: z
       .array(
         z.strictObject({
-          kind: z.enum(['asIs', 'crews', 'carriers', 'forwardStore']),
+          kind: z.enum(['asIs', 'crews', 'carriers', 'forwardStore', 'newStore']),
           of: z.string().nullable().describe('The carrier, or the place of the store.'),
           by_count: z.int().describe('So many more, or fewer.'),
+          crewId: z.string().nullable().describe('The crew that loads at a store that is not there yet; else null.'),
           crews_count: z.int(),
           leftOut_count: z.int().describe('Sites that no trip serves; they wait to the last day looked at.'),
           finish: day,

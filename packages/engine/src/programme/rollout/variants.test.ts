@@ -23,12 +23,12 @@ describe('rolloutVariants', () => {
 
   it('tells the rollout as it is first, and each change once', () => {
     expect(variants.map(({ change }) => change)).toEqual([
-      { kind: 'asIs', of: null, by_count: 0 },
-      { kind: 'crews', of: null, by_count: -1 },
-      { kind: 'crews', of: null, by_count: 1 },
-      { kind: 'crews', of: null, by_count: 2 },
-      { kind: 'carriers', of: 'BOAT', by_count: 1 },
-      { kind: 'forwardStore', of: 'B', by_count: -1 },
+      { kind: 'asIs', of: null, by_count: 0, crewId: null },
+      { kind: 'crews', of: null, by_count: -1, crewId: null },
+      { kind: 'crews', of: null, by_count: 1, crewId: null },
+      { kind: 'crews', of: null, by_count: 2, crewId: null },
+      { kind: 'carriers', of: 'BOAT', by_count: 1, crewId: null },
+      { kind: 'forwardStore', of: 'B', by_count: -1, crewId: null },
     ]);
     expect(variants[0]!.problem).toBe(rollout);
   });
@@ -42,6 +42,15 @@ describe('rolloutVariants', () => {
     expect(new Set(variants[3]!.problem.crews.map(({ crewId }) => crewId)).size).toBe(4);
     expect(variants[4]!.problem.pools[0]!.carriers_count).toBe(2);
     expect(variants[5]!.problem.crews.map(({ store }) => store)).toEqual([0, 0]);
+  });
+
+  it('tries a store that could be with each crew of the store behind it, and none that cannot be filled', () => {
+    const [main, shed] = rollout.stores;
+    const never = { ...shed!, filledBy: { ...shed!.filledBy!, back_days: [Number.POSITIVE_INFINITY] } };
+    const possible = { ...rollout, stores: [main!, shed!, shed!, never] };
+    const tried = rolloutVariants(rollout, possible).slice(variants.length);
+    expect(tried.map(({ change }) => change)).toEqual([{ kind: 'newStore', of: 'B', by_count: 1, crewId: 'C' }]);
+    expect(tried[0]!.problem.crews.map(({ store }) => store)).toEqual([2, 1]);
   });
 
   it('has none where nobody goes', () => {

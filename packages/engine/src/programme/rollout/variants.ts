@@ -2,10 +2,12 @@ import type { Crew, RolloutProblem } from './problem.ts';
 
 /** What is otherwise than in the programme. `by`: so many more, or fewer. */
 export interface RolloutChange {
-  readonly kind: 'asIs' | 'crews' | 'carriers' | 'forwardStore';
+  readonly kind: 'asIs' | 'crews' | 'carriers' | 'forwardStore' | 'newStore';
   /** Id of the carrier or of the store's place; null: of no one thing. */
   readonly of: string | null;
   readonly by_count: number;
+  /** Id of the crew that loads elsewhere; null: of no one crew. */
+  readonly crewId: string | null;
 }
 
 export interface RolloutVariant {
@@ -15,14 +17,18 @@ export interface RolloutVariant {
 
 /**
  * What would other crews, boats and stores do? The rollout as it is; with a crew fewer, and one and two more like its first; with one more and one fewer
- * of each carrier that crews share; without each forward store, its crews loading at the store behind.
+ * of each carrier that crews share; without each forward store, its crews loading at the store behind; with each store that is not there yet, one crew of the store behind loading at it.
  *
  * @param problem - the rollout as numbers [day, kg, L, person]
+ * @param possible - the same with stores that could be, at which no crew loads; left out: none
  * @returns variants, the rollout as it is first [count]
  * @law sites, ways and goods are the same in all
  * @definition ours: docs/methods/rollout.md, The command
  */
-export function rolloutVariants(problem: RolloutProblem): readonly RolloutVariant[] {
+export function rolloutVariants(
+  problem: RolloutProblem,
+  possible: RolloutProblem = problem,
+): readonly RolloutVariant[] {
   const { crews, pools, stores, placeIds } = problem;
   const first = crews[0];
   if (first === undefined) return [];
@@ -35,7 +41,7 @@ export function rolloutVariants(problem: RolloutProblem): readonly RolloutVarian
       .filter((by) => carriers_count + by > 0)
       .map(
         (by_count): RolloutVariant => ({
-          change: { kind: 'carriers', of: carrierId, by_count },
+          change: { ...ofNobody, kind: 'carriers', of: carrierId, by_count },
           problem: {
             ...problem,
             pools: pools.map((pool, nth) =>
@@ -50,7 +56,7 @@ export function rolloutVariants(problem: RolloutProblem): readonly RolloutVarian
       ? []
       : [
           {
-            change: { kind: 'forwardStore', of: placeIds[node]!, by_count: -1 },
+            change: { ...ofNobody, kind: 'forwardStore', of: placeIds[node]!, by_count: -1 },
             problem: {
               ...problem,
               crews: crews.map((crew) => (crew.store === at ? { ...crew, store: filledBy.store } : crew)),
@@ -58,11 +64,30 @@ export function rolloutVariants(problem: RolloutProblem): readonly RolloutVarian
           },
         ],
   );
-  return [{ change: { kind: 'asIs', of: null, by_count: 0 }, problem }, ...fewer, ...more, ...carriers, ...without];
+  const asIs: RolloutVariant = { change: { ...ofNobody, kind: 'asIs' }, problem };
+  return [asIs, ...fewer, ...more, ...carriers, ...without, ...withStores(possible)];
+}
+
+const ofNobody = { of: null, by_count: 0, crewId: null } as const;
+
+/** Each store that can be filled and at which nobody loads: one crew after the other of those that load behind it loads there. */
+function withStores(problem: RolloutProblem): readonly RolloutVariant[] {
+  const { crews, stores, placeIds } = problem;
+  return stores.flatMap(({ node, filledBy }, at): readonly RolloutVariant[] => {
+    if (filledBy === null || crews.some(({ store }) => store === at)) return [];
+    const { there_days, back_days, store: behind } = filledBy;
+    if (![there_days, back_days].every((days) => days.some(Number.isFinite))) return [];
+    return crews
+      .filter(({ store }) => store === behind)
+      .map(({ crewId }) => ({
+        change: { kind: 'newStore', of: placeIds[node]!, by_count: 1, crewId },
+        problem: { ...problem, crews: crews.map((crew) => (crew.crewId === crewId ? { ...crew, store: at } : crew)) },
+      }));
+  });
 }
 
 function crewsBy(problem: RolloutProblem, by_count: number, crews: readonly Crew[]): RolloutVariant {
-  return { change: { kind: 'crews', of: null, by_count }, problem: { ...problem, crews } };
+  return { change: { ...ofNobody, kind: 'crews', by_count }, problem: { ...problem, crews } };
 }
 
 /** A crew like another, that has learned nothing yet. */

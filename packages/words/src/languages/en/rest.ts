@@ -479,7 +479,7 @@ export const commandLine = {
   "rollout.columns.store": "store",
   "rollout.columns.wait": "wait for a person",
   "rollout.columns.waiting": "waiting",
-  "rollout.compareHelp": "also plan with fewer and more crews, boats and forward stores",
+  "rollout.compareHelp": "also plan with fewer and more crews, boats and forward stores; a place that could be filled (filledFrom in places.csv) and where nobody loads is a store that could be",
   "rollout.compared": "With other crews, boats and forward stores",
   "rollout.comparedAbout": "* another of these has no more waiting and costs no more. Waiting is person-days, with priorities; each was searched for as long as the plan above.",
   "rollout.comparing": "plan {done, number} of {all, number}",
@@ -2935,7 +2935,8 @@ export const rolloutReport = {
   "variant.asIs": "as it is",
   "variant.carriers": "{name}: {isMore, select, yes {{count, number} more} other {{count, number} fewer}}",
   "variant.crews": "{isMore, select, yes {{count, plural, one {# crew more} other {# crews more}}} other {{count, plural, one {# crew fewer} other {# crews fewer}}}}",
-  "variant.forwardStore": "without the forward store {name}"
+  "variant.forwardStore": "without the forward store {name}",
+  "variant.newStore": "{crew} loads at {name}, a store that is not there yet"
 } as const;
 export const severities = {
   "blocker": "blocker",

@@ -479,7 +479,7 @@ export const commandLine = {
   "rollout.columns.store": "almacén",
   "rollout.columns.wait": "espera por persona",
   "rollout.columns.waiting": "espera",
-  "rollout.compareHelp": "planificar también con menos y más cuadrillas, lanchas y almacenes avanzados",
+  "rollout.compareHelp": "planificar también con menos y más cuadrillas, lanchas y almacenes avanzados; un lugar que se podría llenar (filledFrom en places.csv) y donde nadie carga es un almacén posible",
   "rollout.compared": "Con otras cuadrillas, lanchas y almacenes avanzados",
   "rollout.comparedAbout": "* otra de estas no tiene más espera ni cuesta más. La espera se cuenta en días-persona, con prioridades; cada una se buscó durante tanto tiempo como el plan de arriba.",
   "rollout.comparing": "plan {done, number} de {all, number}",
@@ -2935,7 +2935,8 @@ export const rolloutReport = {
   "variant.asIs": "como está",
   "variant.carriers": "{name}: {isMore, select, yes {{count, number} más} other {{count, number} menos}}",
   "variant.crews": "{isMore, select, yes {{count, plural, one {# cuadrilla más} other {# cuadrillas más}}} other {{count, plural, one {# cuadrilla menos} other {# cuadrillas menos}}}}",
-  "variant.forwardStore": "sin el almacén avanzado {name}"
+  "variant.forwardStore": "sin el almacén avanzado {name}",
+  "variant.newStore": "{crew} carga en {name}, un almacén que aún no existe"
 } as const;
 export const severities = {
   "blocker": "impedimento",
