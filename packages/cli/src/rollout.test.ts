@@ -1,59 +1,14 @@
-import { execFile } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { promisify } from 'node:util';
-import { demoProgramme } from '@eavewell/demo';
 import { writeProgramme } from '@eavewell/formats';
 import { type RolloutReport, rolloutReport, rolloutSchemaText } from '@eavewell/tables';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keptRun } from './keptRun.ts';
+import { made, quick, settings, sites, tables } from './rolloutForTests.ts';
 
 const eavewell = (...args: readonly string[]) => keptRun(args);
-const quick = ['--tries', '100', '--futures', '20'] as const;
-const { planted: _, gauges_count: _g, rawFiles: _r, ...made } = demoProgramme({ sites: 3, clean: true });
-
-/** Three sites by a river and a path from a store, two crews and a boat. */
-const sites = made.tables.sites!.map((row, at) => ({
-  ...{ siteId: String(row['siteId']), name: ['=1+1', 'Lower Tarn', 'Upper Tarn'][at]!, people: 40 * (at + 1) },
-  ...{ latitude_deg: row['latitude_deg']!, longitude_deg: row['longitude_deg']!, gaugeId: row['gaugeId']! },
-  ...{ handOverDay: null, place: ['jetty', 'jetty', 'hill'][at]! },
-}));
-const place = (placeId: string, name: string, kind: string) => ({ placeId, name, kind });
-const carrier = { limit_kg: 900, carriers_count: 1, cost_per_day: 45, currency: 'USD', priceDate: '2026-02-01' };
-const tables = {
-  ...{ sites, gauges: made.tables.gauges! },
-  roofs: sites.map(({ siteId }) => ({ siteId, roofId: 'R1', material: 'corrugatedMetal', planArea_m2: 80 })),
-  parts: [
-    { partId: 'tap', kind: 'tap', name: 'Tap', mass_kg: 0.5, stock_count: 1, stockCountedOn: '2026-01-01' },
-    { partId: 'lime', kind: 'other', name: 'Chlorine', mass_kg: 5, danger: 'chlorine' },
-    { partId: 'petrol', kind: 'other', name: 'Petrol', mass_kg: 17, danger: 'fuel' },
-  ],
-  kitRules: ['tap', 'lime', 'petrol'].map((partId) => ({
-    ...{ ruleId: `K-${partId}`, partId, countedBy: 'site', each_count: 1 },
-    ...{ rounding: 'up', spare_fraction: 0, leastSpare_count: 0 },
-  })),
-  places: [
-    place('store', 'Harbour store', 'store'),
-    place('jetty', 'Tarn jetty', 'landing'),
-    place('hill', 'Tarn hill', 'other'),
-  ],
-  ways: [
-    { wayId: 'W1', from: 'store', to: 'jetty', mode: 'river', length_km: 12, there_h: 2, back_h: 3 },
-    { wayId: 'W2', from: 'jetty', to: 'hill', mode: 'foot', length_km: 4, there_h: 1, back_h: 1, porters: 2 },
-  ],
-  carriers: [{ carrierId: 'boat', name: 'Boat', mode: 'boat', ...carrier }],
-  crews: ['east', 'west'].map((crewId) => ({
-    ...{ crewId, name: `Crew ${crewId}`, base: 'store', people: 5, porters: 4, mostDaysAway: 14, cost_per_day: 120 },
-    ...{ currency: 'USD', priceDate: '2026-02-01' },
-  })),
-  crewCarriers: ['east', 'west'].map((crewId) => ({ crewId, carrierId: 'boat' })),
-  arrivals: [{ arrivalId: 'A1', store: 'store', partId: 'tap', quantity: 9, dueOn: '2027-02-10' }],
-};
-const settings = { ...made.settings, currency: 'USD', rolloutStart: '2027-01-04', mainStore: 'store', mustHold: 'no' };
-
 let room: string;
 let folder: string;
 let out: string;
@@ -287,27 +242,6 @@ describe('a programme that keeps a plan', () => {
     );
     expect(said).toContain(
       '1 sitio estaba en él y ya no se puede planificar: Upper Tarn. Su gente aún no está de acuerdo.',
-    );
-  });
-});
-
-describe('other crews, boats and stores', () => {
-  it('are tried beside the plan, a store that is not there yet with each crew', async () => {
-    const places = tables.places.map((one) =>
-      one.placeId === 'jetty' ? { ...one, filledFrom: 'store', filledBy: 'boat' } : one,
-    );
-    // The built command: threads are of it.
-    const program = fileURLToPath(new URL('../bin/eavewell.js', import.meta.url));
-    const args = ['rollout', await programme('could', { places }), '--json', '--compare', ...quick];
-    const { stdout } = await promisify(execFile)(process.execPath, [program, ...args], { maxBuffer: 2 ** 25 });
-    const { compared } = rolloutReport.parse(JSON.parse(stdout));
-    const stores = compared!.filter(({ kind }) => kind === 'newStore');
-    expect(stores.map(({ of, crewId }) => [of, crewId]).toSorted()).toEqual([
-      ['jetty', 'east'],
-      ['jetty', 'west'],
-    ]);
-    expect(stores.map(({ said }) => said).toSorted()[0]).toBe(
-      'Crew east loads at Tarn jetty, a store that is not there yet',
     );
   });
 });
