@@ -135,10 +135,16 @@ export class CrewsByWaiting extends TimedCrews {
           }
         } else if (mayBeNew && there < Number.POSITIVE_INFINITY) {
           let leave = Math.max(opens, start);
-          const stocked = this.stockedFrom(one, crew, job, day);
+          // Were its goods there and its windows open: mostly too dear even then.
+          const soonest = leave + least;
+          const soonBack = soonest + home + turnaround;
+          const soonDelay = (wholeDays ? Math.ceil(soonBack - timeSlack_days) : soonBack) - start;
+          let soonPrice = weight * (wholeDays ? this.endDay(dayOf, lastDay, soonest) : soonest);
+          if (soonPrice < best) soonPrice += isIdle ? this.delayOf(t, soonDelay) : soonDelay * tripsOf[t + ofTrip.later]!;
+          const stocked = soonPrice < best ? this.stockedFrom(one, crew, job, day) : Number.POSITIVE_INFINITY;
           if (stocked > leave) leave = stocked;
           let done = leave + least;
-          if (!isOpen) done = this.endOfWork(one, job, done - work, work);
+          if (!isOpen && done < Number.POSITIVE_INFINITY) done = this.endOfWork(one, job, done - work, work);
           if (done < Number.POSITIVE_INFINITY) {
             const dayHome = done + home;
             const delay = wholeDays

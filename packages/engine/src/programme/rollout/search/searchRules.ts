@@ -109,8 +109,8 @@ export const windowRules: SearchRules = {
 export const sharingRules: SearchRules = {
   ...removal,
   removed_count: 8,
-  firstTemperature_ratio: 1,
-  lastTemperature_ratio: 0.001,
+  firstTemperature_ratio: 0.3,
+  lastTemperature_ratio: 0.003,
   orders: [
     { by: 'random', weight_count: 3 },
     { by: 'peopleByDay', weight_count: 3 },
@@ -127,10 +127,7 @@ export const sharingRules: SearchRules = {
  */
 export const crewRules: SearchRules = {
   ...sharingRules,
-  removed_count: 8,
   moves_count: 1,
-  firstTemperature_ratio: 0.3,
-  lastTemperature_ratio: 0.003,
 };
 
 /** Temperature × the state's scale of costs where cost is searched for from a good plan on: hardly anything is melted again. Ours. */
