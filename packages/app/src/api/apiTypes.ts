@@ -835,6 +835,8 @@ export interface paths {
                                 number: number;
                                 offset_min: number;
                                 place: number;
+                                /** @description What it did to plans, without an end; null: its changes are all there is. */
+                                said: string | null;
                                 source: {
                                     /** @enum {string} */
                                     kind: "form" | "import" | "visit" | "undo" | "redo";

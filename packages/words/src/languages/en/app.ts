@@ -1624,6 +1624,7 @@ export const history = {
   "source_undo": "undo",
   "source_visit": "visits",
   "title": "{count, plural, =0 {No change yet} one {# change} other {# changes}}",
+  "told": "{what} ({who}).",
   "told_redo": "Done again: {what}",
   "told_undo": "Taken back: {what}",
   "undo": "{count, plural, one {{who} took the change before back: # row.} other {{who} took the change before back: # rows.}}",

@@ -1625,6 +1625,7 @@ export const history = {
   "source_undo": "deshacer",
   "source_visit": "visitas",
   "title": "{count, plural, =0 {Todavía sin cambios} one {# cambio} other {# cambios}}",
+  "told": "{what} ({who}).",
   "told_redo": "Hecho de nuevo: {what}",
   "told_undo": "Deshecho: {what}",
   "undo": "{count, plural, one {{who} deshizo el cambio anterior: # fila.} other {{who} deshizo el cambio anterior: # filas.}}",
