@@ -3254,8 +3254,12 @@ export interface paths {
         get: {
             parameters: {
                 query: {
+                    area?: string;
+                    /** @description A plan it is set beside: both are timed from what has happened of that one. */
+                    beside?: string;
                     day?: string;
-                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock";
+                    differs?: "finish" | "waiting" | "cost" | "fuel" | "trips";
+                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock" | "area" | "differs";
                     part?: string;
                     plan?: string;
                     site?: string;

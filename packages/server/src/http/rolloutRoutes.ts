@@ -72,11 +72,15 @@ function workingRoutes(app: App, { rollouts }: Behind, find: Find): void {
     `${one}/rollout/working`,
     { schema: { ...working, params, querystring: answers.workingAsked } },
     async (request, reply) => {
-      const { plan = null, figure, site = '', store = '', part = '', day = '' } = request.query;
-      const asked = { planId: plan, figure: { figure, site, store, part, day }, language: languageOf(request).code };
-      const found = await rollouts.working(await find(request), asked);
+      const { plan = null, beside = null, figure, site = '', store = '', part = '', day = '' } = request.query;
+      const { area = null, differs = 'waiting' } = request.query;
+      const asked = { figure, site, store, part, day, area, differs };
+      const language = languageOf(request).code;
+      const found = await rollouts.working(await find(request), { planId: plan, beside, figure: asked, language });
       if (found === null)
-        throw unknown([plan ?? '', figure, site, store, part, day].filter((one) => one !== '').join(', '));
+        throw unknown(
+          [plan ?? '', beside ?? '', figure, site, store, part, day].filter((one) => one !== '').join(', '),
+        );
       return sent(reply, found.text);
     },
   );

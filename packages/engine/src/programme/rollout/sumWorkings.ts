@@ -17,6 +17,7 @@ export interface RolloutNames {
   readonly siteOf: (job: number) => string;
   /** Null: of none. */
   readonly areaOf: (job: number) => string | null;
+  readonly crewOf: (crew: number) => string;
   readonly tripOf: (crew: number, trip: number) => string;
   readonly storeOf: (store: number) => string;
   readonly partOf: (goods: number) => string;
@@ -41,22 +42,13 @@ export function waitingWorking(
   names: Pick<RolloutNames, 'siteOf' | 'areaOf'>,
 ): WorkingLine[] {
   const { problem, outcome } = timed;
-  const { siteOf, areaOf } = names;
+  const { areaOf } = names;
   const lines: WorkingLine[] = [];
   const days = serviceDaysOf(problem, outcome);
   const areas = new Map<string, { waits: number; people: number }>();
   let [weighed, people_count] = [0, 0];
   for (const [job, { people, weight }] of problem.jobs.entries()) {
-    const factor = people > 0 ? weight / people : 1;
-    const waits = explain(lines, {
-      ...{ code: 'rollout.siteWaits', value: people * days[job]!, unit: personDay, source: 'definition' },
-      inputs: [
-        workingInput('ofSite', siteOf(job), 'text'),
-        workingInput('waitingPeople', people, 'person'),
-        workingInput('waitingDays', days[job]!, 'day'),
-        ...(factor === 1 ? [] : [workingInput('priority', factor, 'factor')]),
-      ],
-    });
+    const waits = siteWaitsLine(lines, problem, { job, days: days[job]! }, names);
     const area = areas.get(areaOf(job) ?? '') ?? { waits: 0, people: 0 };
     areas.set(areaOf(job) ?? '', { waits: area.waits + waits, people: area.people + people });
     weighed += weight * days[job]!;
@@ -82,6 +74,35 @@ export function waitingWorking(
     ]);
   line('rollout.weighedWaits', weighed, personDay, counted);
   return lines;
+}
+
+/**
+ * How long do the people of one site wait?
+ *
+ * @param lines - the working so far; one line is added at its end
+ * @param problem - the rollout [person]
+ * @param site - which job, and its days to first service [day]
+ * @param names - what things are called
+ * @returns people × days [person-day]
+ * @definition ours: docs/methods/rollout.md
+ */
+export function siteWaitsLine(
+  lines: WorkingLine[],
+  { jobs }: Pick<RolloutProblem, 'jobs'>,
+  { job, days }: { readonly job: number; readonly days: number },
+  { siteOf }: Pick<RolloutNames, 'siteOf'>,
+): number {
+  const { people, weight } = jobs[job]!;
+  const factor = people > 0 ? weight / people : 1;
+  return explain(lines, {
+    ...{ code: 'rollout.siteWaits', value: people * days, unit: personDay, source: 'definition' },
+    inputs: [
+      workingInput('ofSite', siteOf(job), 'text'),
+      workingInput('waitingPeople', people, 'person'),
+      workingInput('waitingDays', days, 'day'),
+      ...(factor === 1 ? [] : [workingInput('priority', factor, 'factor')]),
+    ],
+  });
 }
 
 const boundCodes: Readonly<Record<BoundName, WorkingCode>> = {
