@@ -185,6 +185,15 @@ it('a plan that is found is kept as one step, and its sheet, trips, comparison a
       const value = await opened(`drinks&site=${siteId}`);
       expect(isoDay(Date.parse(sheet.from) / 86_400_000 + Number(value))).toBe(served);
     }
+    // Lines name the tables their inputs were entered in: people as they stand there, by the site.
+    const { body: waiting } = await page.ask('GET', `${programme}/rollout/working?figure=waiting`);
+    const entered = rolloutWorking
+      .parse(waiting)
+      .working.filter(({ code }) => code === 'rollout.siteWaits')
+      .map(({ inputs }) => inputs.find(({ name }) => name === 'waitingPeople')!.from);
+    expect(entered.map((from) => from?.map(({ table, key, column }) => [table, key, column]))).toEqual(
+      ['S001', 'S002', 'S003'].map((siteId) => [['sites', siteId, 'people']]),
+    );
     for (const { store, partId, points } of sheet.stock)
       for (const { day, left_count } of points)
         expect(await opened(`stock&store=${store}&part=${partId}&day=${day}`)).toBe(left_count);

@@ -10191,6 +10191,13 @@ export interface components {
             /** @description In words. */
             formula: string;
             inputs: {
+                /** @description Cells of the tables it is taken from; `said` where it was entered there. */
+                from?: {
+                    column: string;
+                    key: string;
+                    said?: string;
+                    table: string;
+                }[];
                 label: string;
                 name: string;
                 /** @description A value that is a word, in words. */
@@ -10218,6 +10225,13 @@ export interface components {
             /** @description In words. */
             formula: string;
             inputs: {
+                /** @description Cells of the tables it is taken from; `said` where it was entered there. */
+                from?: {
+                    column: string;
+                    key: string;
+                    said?: string;
+                    table: string;
+                }[];
                 label: string;
                 name: string;
                 /** @description A value that is a word, in words. */

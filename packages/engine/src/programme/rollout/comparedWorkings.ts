@@ -1,4 +1,11 @@
-import { explain, type WorkingCode, type WorkingInput, type WorkingLine, workingInput } from '../../kernel/index.ts';
+import {
+  cellName,
+  explain,
+  type WorkingCode,
+  type WorkingInput,
+  type WorkingLine,
+  workingInput,
+} from '../../kernel/index.ts';
 import { serviceDaysOf } from './curves.ts';
 import {
   type PlanTimed,
@@ -96,13 +103,14 @@ function siteLines(a: PlanBeside, b: PlanBeside): WorkingLine[] {
   const lines: WorkingLine[] = [];
   const first = serviceDaysOf(a.problem, a.outcome);
   const second = serviceDaysOf(b.problem, b.outcome);
-  for (const [job, { people }] of a.problem.jobs.entries()) {
+  for (const [job, { siteId, people }] of a.problem.jobs.entries()) {
     const [was, is] = [first[job]!, second[job]!];
     if (was === is) continue;
     explain(lines, {
       ...{ code: 'rollout.siteDiffers', value: people * (is - was), unit: personDay, source: 'definition' },
       inputs: [
-        ...[workingInput('ofSite', a.names.siteOf(job), 'text'), workingInput('waitingPeople', people, 'person')],
+        workingInput('ofSite', a.names.siteOf(job), 'text'),
+        workingInput('waitingPeople', people, 'person', cellName('sites', siteId, 'people')),
         ...[workingInput('daysUnderFirst', was, 'day'), workingInput('daysUnderSecond', is, 'day')],
       ],
     });

@@ -1,4 +1,4 @@
-import { explain, type WorkingCode, type WorkingLine, workingInput } from '../../kernel/index.ts';
+import { cellName, explain, type WorkingCode, type WorkingLine, workingInput } from '../../kernel/index.ts';
 import type { BoundName, WaitingBounds } from './bounds/index.ts';
 import { serviceDaysOf } from './curves.ts';
 import { type FinishDates, quantileRanks, type Spans } from './finish/index.ts';
@@ -92,15 +92,17 @@ export function siteWaitsLine(
   { job, days }: { readonly job: number; readonly days: number },
   { siteOf }: Pick<RolloutNames, 'siteOf'>,
 ): number {
-  const { people, weight } = jobs[job]!;
+  const { siteId, people, weight } = jobs[job]!;
   const factor = people > 0 ? weight / people : 1;
   return explain(lines, {
     ...{ code: 'rollout.siteWaits', value: people * days, unit: personDay, source: 'definition' },
     inputs: [
       workingInput('ofSite', siteOf(job), 'text'),
-      workingInput('waitingPeople', people, 'person'),
+      workingInput('waitingPeople', people, 'person', cellName('sites', siteId, 'people')),
       workingInput('waitingDays', days, 'day'),
-      ...(factor === 1 ? [] : [workingInput('priority', factor, 'factor')]),
+      ...(factor === 1
+        ? []
+        : [workingInput('priority', factor, 'factor', cellName('sites', siteId, 'priority_factor'))]),
     ],
   });
 }
@@ -163,22 +165,28 @@ export function planCostWorking(timed: PlanTimed, names: RolloutNames): WorkingL
   const { crews, fuelPrice_per_L } = problem;
   const lines: WorkingLine[] = [];
   const unit = names.currency ?? 'number';
+  const fuelPrice = workingInput(
+    'fuelPrice',
+    fuelPrice_per_L,
+    unit,
+    cellName('settings', 'fuelPrice_per_L', 'fuelPrice_per_L'),
+  );
   let [trips_count, hauls_count] = [0, 0];
   for (const [crew, trips] of outcome.trips.entries())
     for (const [trip, { nights_count, cost, fuel_L, stops }] of trips.entries()) {
       if (stops.length === 0 || cost === 0) continue;
       trips_count++;
-      const { cost_per_day } = crews[crew]!;
+      const { crewId, cost_per_day } = crews[crew]!;
       const fares = cost - (nights_count + 1) * cost_per_day - fuel_L * fuelPrice_per_L;
       explain(lines, {
         ...{ code: 'rollout.tripCost', value: cost, unit, source: 'survey' },
         inputs: [
           workingInput('ofTrip', names.tripOf(crew, trip), 'text'),
           workingInput('daysOut', nights_count + 1, 'day'),
-          workingInput('costOfDay', cost_per_day, unit),
+          workingInput('costOfDay', cost_per_day, unit, cellName('crews', crewId, 'cost_per_day')),
           workingInput('fares', Math.abs(fares) < 1e-6 ? 0 : fares, unit),
           workingInput('fuelBurnt', fuel_L, 'L'),
-          workingInput('fuelPrice', fuelPrice_per_L, unit),
+          fuelPrice,
         ],
       });
     }
@@ -193,7 +201,7 @@ export function planCostWorking(timed: PlanTimed, names: RolloutNames): WorkingL
         workingInput('hauls', times, 'count'),
         workingInput('costOfHaul', Math.abs(fares) < 1e-6 ? 0 : fares, unit),
         workingInput('fuelOfHaul', fuel_L, 'L'),
-        workingInput('fuelPrice', fuelPrice_per_L, unit),
+        fuelPrice,
       ],
     });
   }

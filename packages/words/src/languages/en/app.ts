@@ -2541,6 +2541,7 @@ export const site = {
   "when_worn": "worn: {amount}",
   "working": "How it was reached",
   "working_close": "Close",
+  "working_entered": "entered: ",
   "working_from": "Its figures come from these lines",
   "working_others": "{count, plural, one {The other line of the working} other {The other # lines of the working}}",
   "working_with": "with {inputs}"

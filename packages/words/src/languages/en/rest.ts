@@ -2770,6 +2770,8 @@ export const rolloutAnswers = {
   "day.nightOnWay": "Night on the way to {place}.",
   "day.work": "Work at {site}.",
   "empty": "This plan has no trip. {sites, plural, =0 {No site can be planned as the tables stand.} one {# site can be planned.} other {# sites can be planned.}}",
+  "enteredCell": "{field} of {row}",
+  "enteredSetting": "{field}, in the settings",
   "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porter} other {, # porters}}} other {{porters, plural, =0 {on foot} one {# porter} other {# porters}}}}",
   "gone": "{isBack, select, yes {{leaves} to {back}, done: {stops}.} other {Left on {leaves}: {stops}. {isOverdue, select, yes {It should be back since {back}, and nobody has entered that it is.} other {Back about {back}.}}}}",
   "goneNotDone": "Trip {trip} was there and is back, and nobody has entered that it is handed over.",

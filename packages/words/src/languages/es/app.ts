@@ -2542,6 +2542,7 @@ export const site = {
   "when_worn": "gastado: {amount}",
   "working": "Cómo se llegó a esto",
   "working_close": "Cerrar",
+  "working_entered": "introducido: ",
   "working_from": "Sus cifras salen de estas líneas",
   "working_others": "{count, plural, one {La otra línea del cálculo} other {Las otras # líneas del cálculo}}",
   "working_with": "con {inputs}"

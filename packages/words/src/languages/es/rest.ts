@@ -2770,6 +2770,8 @@ export const rolloutAnswers = {
   "day.nightOnWay": "Noche de camino a {place}.",
   "day.work": "Trabajar en {site}.",
   "empty": "Este plan no tiene viajes. {sites, plural, =0 {Tal como están las tablas, no se puede planificar ningún sitio.} one {Se puede planificar # sitio.} other {Se pueden planificar # sitios.}}",
+  "enteredCell": "{field} de {row}",
+  "enteredSetting": "{field}, en los ajustes",
   "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porteador} other {, # porteadores}}} other {{porters, plural, =0 {a pie} one {# porteador} other {# porteadores}}}}",
   "gone": "{isBack, select, yes {Del {leaves} al {back}, hecho: {stops}.} other {Salió el {leaves}: {stops}. {isOverdue, select, yes {Debía estar de vuelta desde el {back}, y nadie ha anotado que lo esté.} other {De vuelta hacia el {back}.}}}}",
   "goneNotDone": "El viaje {trip} estuvo allí y ya volvió, y nadie ha anotado que se entregó.",
