@@ -52,7 +52,7 @@ it('tells each record by the places that trips had when it was made', () => {
     null,
     'Osk landing went from trip 3 of Crew Ada to trip 1 of Crew Bo',
     // After T3, which goes first now, and T1.
-    'trip 1 of Crew Bo went to Crew Ada, as its trip 3',
+    'Trip 1 of Crew Bo went to Crew Ada, as its trip 3',
     null,
   ]);
   // A page of older records takes back those after it.

@@ -31,10 +31,10 @@ it('says days by the calendar, and days that are no more', async () => {
   const { numbers } = await loadLanguage('en');
   const [before, after] = ['2027-05-01', '2027-05-03'];
   expect(await said([{ kind: 'leaves', trip: a!, before, after }])).toBe(
-    `trip 3 of Crew A leaves on ${numbers.date(after)}, in place of ${numbers.date(before)}`,
+    `Trip 3 of Crew A leaves on ${numbers.date(after)}, in place of ${numbers.date(before)}`,
   );
   expect(await said([{ kind: 'left', trip: a!, day: null }])).toBe(
-    'trip 3 of Crew A is not said to have left any more',
+    'Trip 3 of Crew A is not said to have left any more',
   );
 });
 
@@ -57,7 +57,7 @@ it('has words in every language for every kind of move', async () => {
   for (const tag of ['en', 'es'])
     for (const move of each) {
       const one = await said([move], {}, tag);
-      expect(one, move.kind).toMatch(/osk|Crew A|Sommer/);
+      expect(one, move.kind).toMatch(/osk|Crew A|Sommer/i);
       expect(one).not.toMatch(/[{}]|undefined/);
     }
 });

@@ -27,7 +27,9 @@ export function planRecordSaid({ moves, ofPlan, others_count }: PlanRecord, name
     ...(more > 0 ? [say('rolloutAnswers.moves.more', { count: more })] : []),
     ...(others_count > 0 ? [say('rolloutAnswers.moves.others', { count: others_count })] : []),
   ].join('; ');
-  return ofPlan === null ? all : say('rolloutAnswers.moves.ofPlan', { plan: ofPlan, what: all });
+  // It begins a sentence, whatever word of the language stands first.
+  if (ofPlan === null) return all.charAt(0).toUpperCase() + all.slice(1);
+  return say('rolloutAnswers.moves.ofPlan', { plan: ofPlan, what: all });
 }
 
 function moveSaid(move: PlanMove, names: PlanNames, speech: Speech): string {
