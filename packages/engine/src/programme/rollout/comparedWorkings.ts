@@ -128,10 +128,11 @@ function siteLines(a: PlanBeside, b: PlanBeside): WorkingLine[] {
  * @definition ours: docs/methods/rollout.md
  */
 export function areaWorking(
-  { problem, outcome }: Pick<PlanTimed, 'problem' | 'outcome'>,
+  timed: Pick<PlanTimed, 'problem' | 'outcome'>,
   area: string | null,
   names: Pick<RolloutNames, 'siteOf' | 'areaOf'>,
 ): WorkingLine[] {
+  const { problem, outcome } = timed;
   const lines: WorkingLine[] = [];
   const days = serviceDaysOf(problem, outcome);
   let [waits, people_count] = [0, 0];

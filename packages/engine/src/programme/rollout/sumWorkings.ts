@@ -185,8 +185,7 @@ export function planCostWorking(timed: PlanTimed, names: RolloutNames): WorkingL
           workingInput('daysOut', nights_count + 1, 'day'),
           workingInput('costOfDay', cost_per_day, unit, cellName('crews', crewId, 'cost_per_day')),
           workingInput('fares', Math.abs(fares) < 1e-6 ? 0 : fares, unit),
-          workingInput('fuelBurnt', fuel_L, 'L'),
-          fuelPrice,
+          ...[workingInput('fuelBurnt', fuel_L, 'L'), fuelPrice],
         ],
       });
     }
@@ -200,8 +199,7 @@ export function planCostWorking(timed: PlanTimed, names: RolloutNames): WorkingL
         workingInput('ofTrip', names.tripOf(forCrew, forTrip), 'text'),
         workingInput('hauls', times, 'count'),
         workingInput('costOfHaul', Math.abs(fares) < 1e-6 ? 0 : fares, unit),
-        workingInput('fuelOfHaul', fuel_L, 'L'),
-        fuelPrice,
+        ...[workingInput('fuelOfHaul', fuel_L, 'L'), fuelPrice],
       ],
     });
   }
