@@ -185,6 +185,15 @@ it('a plan that is found is kept as one step, and its sheet, trips, comparison a
       const value = await opened(`drinks&site=${siteId}`);
       expect(isoDay(Date.parse(sheet.from) / 86_400_000 + Number(value))).toBe(served);
     }
+    // Lines name the tables their inputs were entered in: people as they stand there, by the site.
+    const { body: waiting } = await page.ask('GET', `${programme}/rollout/working?figure=waiting`);
+    const entered = rolloutWorking
+      .parse(waiting)
+      .working.filter(({ code }) => code === 'rollout.siteWaits')
+      .map(({ inputs }) => inputs.find(({ name }) => name === 'waitingPeople')!.from);
+    expect(entered.map((from) => from?.map(({ table, key, column }) => [table, key, column]))).toEqual(
+      ['S001', 'S002', 'S003'].map((siteId) => [['sites', siteId, 'people']]),
+    );
     for (const { store, partId, points } of sheet.stock)
       for (const { day, left_count } of points)
         expect(await opened(`stock&store=${store}&part=${partId}&day=${day}`)).toBe(left_count);
@@ -283,6 +292,54 @@ it('what changed in the tables since is told, and what happened stays when it is
     const later = await sheetOf(page, programme);
     expect(later.servedBefore_people).toBe(0);
     expect(later.served[0]).toEqual({ day: dayIn(0), people: first!.people });
+  });
+});
+
+it('figures of two plans side by side open to workings that come to them', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    await searched(page, programme, { name: 'Second' });
+    const trips = (await sheetOf(page, programme)).crews.flatMap((crew) => crew.trips);
+    const held = { kind: 'edited', table: 'planTrips', before: { notBefore: null }, after: { notBefore: dayIn(60) } };
+    for (const { tripId } of trips)
+      expect((await change(page, programme, { ...held, key: `P2/${tripId}` })).status).toBe(200);
+    // What has happened of the first plan counts for both: by itself the second is timed otherwise.
+    const left = { kind: 'edited', table: 'planTrips', before: { leftOn: null }, after: { leftOn: dayIn(0) } };
+    expect((await change(page, programme, { ...left, key: `P1/${trips[0]!.tripId}` })).status).toBe(200);
+    const compared = rolloutComparison.parse((await page.ask('GET', `${programme}/rollout/compared?a=P1&b=P2`)).body);
+    const opened = async (plan: string, figure: string) => {
+      const asked = `${programme}/rollout/working?plan=${plan}&beside=P1&figure=${figure}`;
+      const { status, body } = await page.ask('GET', asked);
+      expect([figure, status]).toEqual([figure, 200]);
+      const { opens, working } = rolloutWorking.parse(body);
+      return working.findLast(({ code }) => code === opens)!;
+    };
+    expect(compared.sites.length).toBeGreaterThan(0);
+    const { from } = await sheetOf(page, programme);
+    for (const { siteId, servedA, servedB } of compared.sites)
+      for (const [plan, served] of [
+        ['P1', servedA],
+        ['P2', servedB],
+      ] as const) {
+        if (served === null) continue;
+        const { value } = await opened(plan, `drinks&site=${siteId}`);
+        expect([plan, isoDay(Date.parse(from) / 86_400_000 + Number(value))]).toEqual([plan, served]);
+      }
+    const { finish_days, waiting_personDays, cost, fuel_L, trips_count } = compared;
+    expect(waiting_personDays).toBeGreaterThan(0);
+    for (const [differs, value] of Object.entries({
+      ...{ finish: finish_days, waiting: waiting_personDays, cost, fuel: fuel_L, trips: trips_count },
+    }))
+      expect((await opened('P2', `differs&differs=${differs}`)).value).toBeCloseTo(value, 9);
+    for (const { area, meanA_days, meanB_days } of compared.byArea)
+      for (const [plan, mean] of [
+        ['P1', meanA_days],
+        ['P2', meanB_days],
+      ] as const)
+        expect((await opened(plan, area === null ? 'area' : `area&area=${area}`)).value).toBeCloseTo(mean, 9);
+    const alone = await page.ask('GET', `${programme}/rollout/working?plan=P2&figure=differs&differs=cost`);
+    expect(codesOf(alone)).toEqual([404, 'request.not_found']);
   });
 });
 

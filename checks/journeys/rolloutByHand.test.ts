@@ -65,6 +65,10 @@ journey('a site is moved by keys, laid down as one step, and undone', async ({ p
   await expect.poll(() => panel(page).textContent(), { timeout: 20_000 }).toMatch(/It is done/);
   await expect.poll(async () => tripsOf(await sheet()).has(site!.siteId)).toBe(false);
 
+  // What undo would take back is told as what was done, and not by the rows it took.
+  const undo = page.getByRole('button', { name: /^Undo:/ });
+  const out = new RegExp(`${site!.name} was taken out of trip \\d+ of .*\\(Nadi\\)`);
+  await expect.poll(() => undo.textContent()).toMatch(out);
   await page.keyboard.press('Control+z');
   await expect.poll(async () => tripsOf(await sheet()).get(site!.siteId), { timeout: 20_000 }).toBe(trip.tripId);
 });
@@ -239,6 +243,9 @@ journey('two people change one plan: what the other did stays, and is told', asy
   await panel(page).focus();
   await page.keyboard.press('Enter');
   await expect.poll(() => panel(page).textContent(), { timeout: 20_000 }).toMatch(/changed meanwhile/);
+  await expect
+    .poll(() => panel(page).textContent())
+    .toMatch(new RegExp(`${theirs!.name} was taken out of trip .*\\(Tam\\)`));
   expect(await isIn(theirs!.siteId)).toBe(false);
   letThrough();
   // Until the news is there it is refused again, and then it is laid beside what the other did.

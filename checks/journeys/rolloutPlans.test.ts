@@ -114,7 +114,21 @@ journey(
     await page.getByRole('combobox', { name: 'First plan' }).selectOption('Before the flood (in force)');
     await page.getByRole('combobox', { name: 'Beside it' }).selectOption('Round the flood');
     await page.getByRole('img', { name: /Before the flood: .* Round the flood: / }).waitFor();
-    await page.getByRole('table', { name: 'What Round the flood takes beside Before the flood' }).waitFor();
+    const differences = page.getByRole('table', { name: 'What Round the flood takes beside Before the flood' });
+    const opens = differences.getByRole('row', { name: /^Waiting/ }).getByRole('button');
+    await opens.focus();
+    await page.keyboard.press('Enter');
+    // The difference opens to what both plans come to, and closes again.
+    const reached = page.getByRole('region', { name: 'How it was reached' });
+    const asked = reached.getByRole('listitem').filter({ hasText: 'The second plan beside the first' });
+    await expect.poll(() => asked.textContent()).toMatch(/Before the flood.*Round the flood/);
+    await reached.getByRole('button', { name: 'Close' }).click();
+    await reached.waitFor({ state: 'detached' });
+    const day = page.locator('.compared-sites').first().getByRole('button').first();
+    const said = (await day.textContent())!;
+    await day.click();
+    await expect.poll(() => reached.locator('.value').allTextContents()).toContain(said);
+    await reached.getByRole('button', { name: 'Close' }).click();
     await page.getByRole('button', { name: 'Put Round the flood in force' }).click();
     await expect.poll(followed).toEqual(['Round the flood']);
     await page.getByRole('button', { name: /^Undo:/ }).click();

@@ -57,6 +57,7 @@ export const noMethods: readonly string[] = [
   'setDrawn',
   'seedFor',
   'seededDice',
+  'cellName',
   'workingInput',
 ];
 

@@ -1,15 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import type { RolloutFacts, WorkingLine } from './kernel/index.ts';
 import {
+  areaWorking,
   boundWorking,
+  differenceWorking,
   evaluatePlan,
   finishDates,
   finishWorking,
+  planChanges,
   planCostWorking,
   retiming,
   stockCurves,
   stockWorking,
   waitingBounds,
+  waitingByGroup,
   waitingWorking,
 } from './programme/rollout/index.ts';
 import { arrival, crew, firstDay, place, programme, sites, way, work } from './programmeRollout.testing.ts';
@@ -47,6 +51,10 @@ const again: Readonly<Record<string, (input: Inputs, all: readonly WorkingLine[]
     daysOut! * costOfDay! + fares! + fuelBurnt! * fuelPrice!,
   'rollout.haulCost': ({ costOfHaul, fuelOfHaul, fuelPrice }) => costOfHaul! + fuelOfHaul! * fuelPrice!,
   'rollout.cost': (_, all) => sumOf(all, 'rollout.tripCost') + sumOf(all, 'rollout.haulCost'),
+  'rollout.siteDiffers': ({ waitingPeople, daysUnderFirst, daysUnderSecond }) =>
+    waitingPeople! * (daysUnderSecond! - daysUnderFirst!),
+  'rollout.fuel': ({ fuelOfTrips, fuelOfHauls }) => fuelOfTrips! + fuelOfHauls!,
+  'rollout.differs': ({ underFirst, underSecond }) => underSecond! - underFirst!,
   'rollout.stock': (_, all) => sumOf(all, 'rollout.stockComes') - sumOf(all, 'rollout.stockGoes'),
 };
 
@@ -55,10 +63,14 @@ const sumOf = (all: readonly WorkingLine[], wanted: string) =>
 const numbersOf = (inputs: WorkingLine['inputs']): Inputs =>
   Object.fromEntries(inputs.flatMap(({ name, value }) => (typeof value === 'number' ? [[name, value]] : [])));
 
+const planOf = (inputs: WorkingLine['inputs']) => inputs.find(({ name }) => name === 'ofPlan')?.value;
+
 /** The value of the line that was asked for; every line of the working comes out again from its inputs. */
 function figureOf(lines: readonly WorkingLine[], wanted: string): number {
   for (const { code, inputs, value } of lines) {
-    const found = again[code]?.(numbersOf(inputs), lines);
+    // Of two plans each adds up its own.
+    const own = lines.filter((line) => planOf(line.inputs) === planOf(inputs));
+    const found = again[code]?.(numbersOf(inputs), own);
     if (found !== undefined) expect([code, found]).toEqual([code, expect.closeTo(value as number, 4)]);
   }
   return lines.findLast(({ code }) => code === wanted)!.value as number;
@@ -81,18 +93,13 @@ const rollout: Partial<RolloutFacts> = {
   ],
 };
 
-function timed() {
+function timed(order: readonly (readonly string[])[] = [['V1', 'V3'], ['V2']]) {
   const facts = programme(rollout, { learning_fraction: 0.9, riverEnds_h: 6 });
   const ready = readyRollout(facts, sites('V1', 'V2', 'V3'), { today: firstDay });
   const { problem } = ready;
   const stops = (...ids: readonly string[]) => ids.map((id) => problem.jobs.findIndex(({ siteId }) => siteId === id));
   const plan = {
-    trips: [
-      [
-        { stops: stops('V1', 'V3'), notBefore: 0, isLocked: false },
-        { stops: stops('V2'), notBefore: 0, isLocked: false },
-      ],
-    ],
+    trips: [order.map((ids) => ({ stops: stops(...ids), notBefore: 0, isLocked: false }))],
   };
   const outcome = evaluatePlan(retiming(problem), plan);
   return { ready, problem, plan, outcome };
@@ -101,6 +108,7 @@ function timed() {
 const names = {
   siteOf: (job: number) => `site ${job}`,
   areaOf: (job: number) => (job === 0 ? 'near' : 'far'),
+  crewOf: (crewAt: number) => `crew ${crewAt}`,
   tripOf: (crewAt: number, trip: number) => `trip ${crewAt} ${trip}`,
   ...{ storeOf: () => 'store', partOf: () => 'tank', currency: 'EUR' },
 };
@@ -157,5 +165,31 @@ describe('workings of a rollout', () => {
     for (const { store, goods, points } of stockCurves(problem, plan, outcome))
       for (const { day, left_count } of points)
         expect(figureOf(stockWorking(all, { store, goods, day }, names), 'rollout.stock')).toBe(left_count);
+  });
+
+  it('come to what two plans differ in', () => {
+    const a = { ...timed(), name: 'far last', names };
+    const b = { ...timed([['V2'], ['V3'], ['V1']]), name: 'far first', names };
+    const { finish_days, waiting_personDays, cost } = planChanges(a, b);
+    const trips = { finish: finish_days, waiting: waiting_personDays, cost, fuel: b.outcome.fuel_L - a.outcome.fuel_L };
+    for (const [of, value] of Object.entries({ ...trips, trips: 1 })) {
+      const lines = differenceWorking(of as keyof typeof trips, a, b);
+      expect([of, figureOf(lines, 'rollout.differs')]).toEqual([of, expect.closeTo(value, 9)]);
+    }
+    // Each plan's own lines come to what stands in the difference; of the waiting, sites come to all of it.
+    const own = differenceWorking('cost', a, b).flatMap(({ code, value }) => (code === 'rollout.cost' ? [value] : []));
+    expect(own).toEqual([a.outcome.cost, b.outcome.cost]);
+    expect(sumOf(differenceWorking('waiting', a, b), 'rollout.siteDiffers')).toBeCloseTo(waiting_personDays, 6);
+    expect(waiting_personDays).not.toBe(0);
+    expect(differenceWorking('waiting', a, a).map(({ value }) => value)).toEqual([0]);
+  });
+
+  it('come to what a person of one area waits', () => {
+    const all = timed();
+    const { problem, outcome } = all;
+    for (const { group, mean_days } of waitingByGroup(problem, outcome, names.areaOf))
+      expect(figureOf(areaWorking(all, group, names), 'rollout.meanWait')).toBeCloseTo(mean_days, 9);
+    expect(areaWorking(all, 'far', names).filter(({ code }) => code === 'rollout.siteWaits')).toHaveLength(2);
+    expect(areaWorking(all, 'nowhere', names)).toEqual([]);
   });
 });

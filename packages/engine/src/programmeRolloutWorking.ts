@@ -1,4 +1,4 @@
-import { explain, type WorkingInput, type WorkingLine, workingInput } from './kernel/index.ts';
+import { cellName, explain, type WorkingInput, type WorkingLine, workingInput } from './kernel/index.ts';
 import {
   type Crew,
   endDay,
@@ -99,10 +99,14 @@ function setsOutLines(lines: WorkingLine[], { problem, outcome }: PlanTimed, { c
   const { ready, leaves, waitsFor } = trips[trip]!;
   const before = trips.slice(0, trip).findLast((one) => one.back > one.ready);
   const from = before?.back ?? own.freeFrom;
+  const ofCrew = (column: string) => cellName('crews', own.crewId, column);
   line(lines, 'rollout.crewFree', ready, planDay, [
     ...(before === undefined
-      ? [workingInput('freeFrom', own.freeFrom, planDay)]
-      : [workingInput('backAgain', before.back, planTime), workingInput('turnaround', own.turnaround_days, 'day')]),
+      ? [workingInput('freeFrom', own.freeFrom, planDay, ofCrew('from'))]
+      : [
+          workingInput('backAgain', before.back, planTime),
+          workingInput('turnaround', own.turnaround_days, 'day', ofCrew('turnaround_days')),
+        ]),
     ...daysIf('restDays', restBetween(own, Math.floor(from), ready - 1)),
   ]);
   line(lines, 'rollout.leaves', leaves, planDay, [
@@ -112,6 +116,10 @@ function setsOutLines(lines: WorkingLine[], { problem, outcome }: PlanTimed, { c
       : []),
   ]);
 }
+
+/** The column of sites, and the setting for those that state none. */
+const likely = 'installLikely_days';
+const setting = (key: string) => cellName('settings', key, key);
 
 /** Legs are kept in 32 bits. */
 const slack_days = 1e-4;
@@ -138,7 +146,8 @@ function arrivesLine(
   const rest = restBetween(crew, Math.floor(begins), endDay(arrives));
   line(lines, 'rollout.arrives', arrives, planTime, [
     ...[toSite, workingInput('setsOut', begins, planTime), workingInput('hoursOnWay', hours, 'h')],
-    ...[workingInput('hoursADay', crew.work_h_per_day, 'h_per_day'), ...daysIf('restDays', rest)],
+    workingInput('hoursADay', crew.work_h_per_day, 'h_per_day', cellName('crews', crew.crewId, 'work_h_per_day')),
+    ...daysIf('restDays', rest),
     ...daysIf('stoodDays', arrives - begins - hours / crew.work_h_per_day - rest),
   ]);
 }
@@ -150,18 +159,20 @@ function workLines(
   { asked, nth }: { readonly asked: ServiceAsked; readonly nth: number },
 ): void {
   const crew = problem.crews[asked.crew]!;
-  const { install_days, windows } = problem.jobs[job]!;
+  const { siteId, install_days, windows } = problem.jobs[job]!;
   const ofSite = workingInput('ofSite', asked.names.siteOf(job), 'text');
   const learnt = learnedShare(nth, problem.learning_fraction);
   if (problem.learning_fraction !== 1)
     line(lines, 'rollout.learnt', learnt, 'factor', [
       workingInput('nthJob', nth, 'count'),
-      workingInput('learning', problem.learning_fraction, 'factor'),
+      workingInput('learning', problem.learning_fraction, 'factor', setting('learning_fraction')),
     ]);
   const days = install_days.likely * crew.pace_factor * learnt;
   line(lines, 'rollout.workDays', days, 'day', [
-    ...[ofSite, workingInput('installDays', install_days.likely, 'day')],
-    ...[workingInput('paceOfCrew', crew.pace_factor, 'factor'), workingInput('learntFactor', learnt, 'factor')],
+    ofSite,
+    workingInput('installDays', install_days.likely, 'day', cellName('sites', siteId, likely), setting(likely)),
+    workingInput('paceOfCrew', crew.pace_factor, 'factor', cellName('crews', crew.crewId, 'pace_factor')),
+    workingInput('learntFactor', learnt, 'factor'),
   ]);
   const opens = windows.findLast(({ from }) => from <= starts)?.from ?? 0;
   if (starts > arrives + slack_days)

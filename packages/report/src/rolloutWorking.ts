@@ -1,7 +1,11 @@
 import {
+  areaWorking,
   boundWorking,
+  differenceWorking,
   finishWorking,
   isoDay,
+  type PlanBeside,
+  type PlanDifference,
   personDay,
   planCostWorking,
   planDay,
@@ -24,6 +28,10 @@ import { workingReport } from './siteReport.ts';
 export type RolloutFigure =
   | { readonly figure: 'finish' | 'waiting' | 'bound' | 'cost' }
   | { readonly figure: 'drinks'; readonly site: string }
+  /** What a person of an area waits; null: of sites of none. */
+  | { readonly figure: 'area'; readonly area: string | null }
+  /** What the plan is more or later than the one beside it. */
+  | { readonly figure: 'differs'; readonly differs: PlanDifference }
   | { readonly figure: 'stock'; readonly store: string; readonly part: string; readonly day: string };
 
 /** The line of each figure. */
@@ -33,6 +41,8 @@ const asked: Readonly<Record<RolloutFigure['figure'], string>> = {
   bound: 'rollout.gap',
   cost: 'rollout.cost',
   drinks: 'rollout.firstService',
+  area: 'rollout.meanWait',
+  differs: 'rollout.differs',
   stock: 'rollout.stock',
 };
 
@@ -42,12 +52,18 @@ const asked: Readonly<Record<RolloutFigure['figure'], string>> = {
  * @param given - the plan it is of
  * @param figure - which figure
  * @param language - of its words
+ * @param beside - the plan it is set beside, timed on the same rollout; null: none
  * @returns its lines; null: the plan has no such figure
  * @definition ours: docs/decisions/0380-figures-of-the-rollout-open.md
  */
-export function rolloutWorking(given: SheetGiven, figure: RolloutFigure, language: Language): RolloutWorking | null {
+export function rolloutWorking(
+  given: SheetGiven,
+  figure: RolloutFigure,
+  language: Language,
+  beside: SheetGiven | null = null,
+): RolloutWorking | null {
   const told = sheetTold(given, language);
-  const lines = linesOf(told, figure);
+  const lines = linesOf(told, figure, beside && sheetTold(beside, language));
   if (lines === null || lines.length === 0) return null;
   return {
     ...{ stamp: given.stamp, planId: given.planId, opens: asked[figure.figure] },
@@ -55,7 +71,7 @@ export function rolloutWorking(given: SheetGiven, figure: RolloutFigure, languag
   };
 }
 
-function linesOf(told: SheetTold, figure: RolloutFigure): readonly WorkingLine[] | null {
+function linesOf(told: SheetTold, figure: RolloutFigure, beside: SheetTold | null): readonly WorkingLine[] | null {
   const { problem, bounds, futures } = told;
   const names = namesOf(told);
   switch (figure.figure) {
@@ -69,6 +85,10 @@ function linesOf(told: SheetTold, figure: RolloutFigure): readonly WorkingLine[]
       return planCostWorking(told, names);
     case 'drinks':
       return drinksLines(told, figure.site, names);
+    case 'area':
+      return areaWorking(told, figure.area, names);
+    case 'differs':
+      return beside === null ? null : differenceWorking(figure.differs, besideOf(beside), besideOf(told));
     case 'stock': {
       const store = problem.stores.findIndex(({ node }) => problem.placeIds[node] === figure.store);
       const goods = problem.goods.findIndex(({ partId }) => partId === figure.part);
@@ -77,6 +97,11 @@ function linesOf(told: SheetTold, figure: RolloutFigure): readonly WorkingLine[]
       return stockWorking(told, { store, goods, day: day - problem.firstDay }, names);
     }
   }
+}
+
+function besideOf(told: SheetTold): PlanBeside {
+  const { problem, plan, outcome, inForce } = told;
+  return { problem, plan, outcome, name: inForce?.name ?? '', names: namesOf(told) };
 }
 
 function drinksLines(told: SheetTold, siteId: string, names: RolloutNames): readonly WorkingLine[] | null {
@@ -100,6 +125,7 @@ function namesOf({ facts, problem, outcome, nameOf, language: { say, numbers } }
   const siteOf = (job: number) => place(problem.jobs[job]!.siteId);
   return {
     siteOf,
+    crewOf,
     areaOf: (job) => areas.get(problem.jobs[job]!.siteId) ?? null,
     tripOf: (crew, trip) =>
       say('rolloutAnswers.tripNamed', {

@@ -167,8 +167,9 @@ export function workingReport(line: WorkingLine, language: Language): SiteReport
     unit: line.unit,
     formula: text.formula,
     ...saidIn(line.value, language),
-    inputs: line.inputs.map((input, index) => ({
+    inputs: line.inputs.map(({ from, ...input }, index) => ({
       ...input,
+      ...(from === undefined ? {} : { from: from.map((cell) => ({ ...cell })) }),
       label: text.inputs[index]!.label,
       ...saidIn(input.value, language),
     })),

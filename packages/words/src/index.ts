@@ -26,6 +26,7 @@ export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
 export { questionsPage } from './questionsPage.ts';
 export type { RemedyWords } from './remedyWords.ts';
 export type { CommandLineWords } from './sentences/commandLine.ts';
+export { type PlanNames, planRecordSaid } from './sentences/planMoves.ts';
 export {
   headFor,
   languageFileText,

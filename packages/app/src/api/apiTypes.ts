@@ -835,6 +835,8 @@ export interface paths {
                                 number: number;
                                 offset_min: number;
                                 place: number;
+                                /** @description What it did to plans, without an end; null: its changes are all there is. */
+                                said: string | null;
                                 source: {
                                     /** @enum {string} */
                                     kind: "form" | "import" | "visit" | "undo" | "redo";
@@ -3252,8 +3254,12 @@ export interface paths {
         get: {
             parameters: {
                 query: {
+                    area?: string;
+                    /** @description A plan it is set beside: both are timed from what has happened of that one. */
+                    beside?: string;
                     day?: string;
-                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock";
+                    differs?: "finish" | "waiting" | "cost" | "fuel" | "trips";
+                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock" | "area" | "differs";
                     part?: string;
                     plan?: string;
                     site?: string;
@@ -10185,6 +10191,13 @@ export interface components {
             /** @description In words. */
             formula: string;
             inputs: {
+                /** @description Cells of the tables it is taken from; `said` where it was entered there. */
+                from?: {
+                    column: string;
+                    key: string;
+                    said?: string;
+                    table: string;
+                }[];
                 label: string;
                 name: string;
                 /** @description A value that is a word, in words. */
@@ -10212,6 +10225,13 @@ export interface components {
             /** @description In words. */
             formula: string;
             inputs: {
+                /** @description Cells of the tables it is taken from; `said` where it was entered there. */
+                from?: {
+                    column: string;
+                    key: string;
+                    said?: string;
+                    table: string;
+                }[];
                 label: string;
                 name: string;
                 /** @description A value that is a word, in words. */

@@ -15,6 +15,7 @@ const record = (number: number, changes: readonly ChangeTold[], more: Partial<Re
   takesBack: null,
   changes: [...changes],
   changeCount: changes.length,
+  said: null,
   ...more,
 });
 const edit: ChangeTold = {
@@ -58,6 +59,27 @@ describe('a record in words', () => {
     const gone = [site, ...rows].map(({ table, key }) => ({ kind: 'removed' as const, table, key, before: cells }));
     expect(told(record(3, gone))).toBe('Nadi removed site Pellanta (S061) with 2 rows.');
     expect(told(record(3, [...gone.slice(0, 1), ...rows]))).toBe('Nadi changed 3 rows of S061.');
+  });
+
+  it('tells what was done to plans as the program says it, also where it was taken back', () => {
+    const stop: ChangeTold = {
+      ...edit,
+      table: 'planStops',
+      key: 'P1/S014',
+      before: { tripId: 'T3' },
+      after: { tripId: 'T1' },
+    };
+    const moved = record(3, [stop, { ...stop, key: 'P1/S015' }], { said: 'Osk went from trip 3 of A to trip 1 of B' });
+    expect(told(moved)).toBe('Osk went from trip 3 of A to trip 1 of B (Nadi).');
+    const back = record(4, [stop], {
+      source: { kind: 'undo', name: null },
+      takesBack: 'phone.9',
+      said: 'Osk went home',
+    });
+    expect(told(back)).toBe('Osk went home (Nadi).');
+    expect(told({ ...back, takesBack: 'office.1' })).toBe(
+      'Nadi took back: Nadi set People of Osk (S014) from 120 to 134.',
+    );
   });
 
   it('asks before the first filling, or many rows, are taken back', () => {

@@ -55,9 +55,11 @@ function nameAndId(siteId: string, siteName: RecordWords['siteName']): string {
  */
 export function recordSentence(record: RecordTold, telling: RecordWords): string {
   const { say } = telling;
-  const { by: who, source, changes, changeCount: count } = record;
+  const { by: who, source, changes, changeCount: count, said } = record;
   if (source.kind === 'undo' || source.kind === 'redo') return stepSentence(record, source.kind, telling);
   if (source.kind === 'import') return say('history.import', { who, file: source.name ?? '', count });
+  // Told better than by its rows; an answer that was kept by an older page has none.
+  if (said) return say('history.told', { who, what: said });
   const [only] = changes;
   if (only === undefined) return say('history.nothing', { who });
   const whole = wholeSite(record, telling);
@@ -104,9 +106,9 @@ const planTables: ReadonlySet<string> = new Set(['plans', 'planTrips', 'planStop
 /** An undo and a redo are told by what they took back or did again, where that is at hand. */
 function stepSentence(record: RecordTold, kind: 'undo' | 'redo', telling: RecordWords): string {
   const { say } = telling;
-  const { by: who, changeCount: count } = record;
+  const { by: who, changeCount: count, said } = record;
   const meant = meantBy(record, telling.find);
-  if (meant === record) return say(`history.${kind}`, { who, count });
+  if (meant === record) return said ? say('history.told', { who, what: said }) : say(`history.${kind}`, { who, count });
   return say(`history.${kind}_of`, { who, what: recordSentence(meant, telling) });
 }
 

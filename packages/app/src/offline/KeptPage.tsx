@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { queries } from '../api/queries.ts';
 import { useFieldWords } from '../forms/useFieldWords.ts';
 import { recordSentence, rowInWords } from '../history/recordSentence.ts';
+import { useTelling } from '../history/useTelling.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { Head } from '../sheet/Head.tsx';
 import { Main } from '../sheet/Main.tsx';
@@ -37,7 +38,7 @@ export function KeptPage() {
 /** One change that waits: what it is, why it waits, and what can be done with it. */
 function Kept({ kept, programmeName }: { readonly kept: KeptChange; readonly programmeName: string }) {
   const { say, numbers } = useLanguage();
-  const words = useFieldWords();
+  const telling = useTelling([]);
   const { outbox } = useKeeping();
   const { programmeId, changes, at, by, state, sendId } = kept;
   const takeBack = async () => {
@@ -45,13 +46,9 @@ function Kept({ kept, programmeName }: { readonly kept: KeptChange; readonly pro
     // Others may have waited behind it.
     await outbox.send();
   };
-  const cell = (_: unknown, value: string | null) => (value === null ? say('forms.not_known') : words.choice(value));
-  const told = { device: '', number: 1, clock: 1, at, offset_min: 0, by, takesBack: null, place: 1 };
+  const told = { device: '', number: 1, clock: 1, at, offset_min: 0, by, takesBack: null, place: 1, said: null };
   const record = { ...told, source: { kind: 'form' as const, name: null }, changes: [...changes] };
-  const sentence = recordSentence(
-    { ...record, changeCount: changes.length },
-    { say, words, cell, siteName: () => null, find: () => undefined },
-  );
+  const sentence = recordSentence({ ...record, changeCount: changes.length }, telling);
   return (
     <li>
       <p>

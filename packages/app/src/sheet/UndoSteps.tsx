@@ -4,9 +4,9 @@ import { useDeferredValue, useEffect, useRef, useState } from 'react';
 import { queries } from '../api/queries.ts';
 import { type ChangeOutcome, useStep } from '../api/useChange.ts';
 import { useWho } from '../api/useWho.ts';
-import { useFieldWords } from '../forms/useFieldWords.ts';
 import { Who } from '../forms/Who.tsx';
-import { askedBefore, meantBy, nameOfRecord, type RecordTold, recordSentence } from '../history/recordSentence.ts';
+import { askedBefore, meantBy, type RecordTold, recordSentence } from '../history/recordSentence.ts';
+import { useTelling } from '../history/useTelling.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { AskUndo } from './AskUndo.tsx';
 import { type Step, stepOfKeys } from './stepOfKeys.ts';
@@ -127,18 +127,15 @@ type Asked = Readonly<Record<Step, StepTold | null>> & { readonly ask: ReturnTyp
 
 function useAsked(programmeId: string): Asked {
   const { say } = useLanguage();
-  const words = useFieldWords();
   const { data: state } = useQuery(queries.programme(programmeId));
   const { data } = useQuery({ ...queries.lastRecords(programmeId), enabled: state !== undefined });
   // Their sentences are a rendering of their own: what answers at once does not wait for them.
   const last = useDeferredValue(data);
   const records = last?.records ?? [];
-  const find = (name: string) => records.find((record) => nameOfRecord(record) === name);
-  const cell = (_: unknown, value: string | null) => (value === null ? say('forms.not_known') : words.choice(value));
+  const telling = useTelling(records);
+  const { find } = telling;
   const sentence = (record: RecordTold | undefined) =>
-    record === undefined
-      ? say('history.earlier')
-      : recordSentence(meantBy(record, find), { say, words, cell, find, siteName: () => null });
+    record === undefined ? say('history.earlier') : recordSentence(meantBy(record, find), telling);
   const told = (name: string | null | undefined): StepTold | null => {
     if (name == null) return null;
     const record = find(name);

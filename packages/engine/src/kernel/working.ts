@@ -76,6 +76,15 @@ export interface WorkingInput {
   readonly name: string;
   readonly value: number | string;
   readonly unit: string;
+  /** Cells of the programme's tables that it is taken from: the first of them that is entered. */
+  readonly from?: readonly CellName[];
+}
+
+/** A cell of the programme's tables; of the settings the key is the setting, and the column as well. */
+export interface CellName {
+  readonly table: string;
+  readonly key: string;
+  readonly column: string;
 }
 
 /** One line of a working: how one figure was reached. `code` names its label and its formula in words, in the words package. */
@@ -88,9 +97,14 @@ export interface WorkingLine {
   readonly source: string;
 }
 
-/** Input of a working line, by name, value and unit. */
-export function workingInput(name: string, value: number | string, unit: string): WorkingInput {
-  return { name, value, unit };
+/** Input of a working line, by name, value and unit, and the cells it is taken from. */
+export function workingInput(name: string, value: number | string, unit: string, ...from: CellName[]): WorkingInput {
+  return from.length === 0 ? { name, value, unit } : { name, value, unit, from };
+}
+
+/** A cell by its table, row and column. */
+export function cellName(table: string, key: string, column: string): CellName {
+  return { table, key, column };
 }
 
 /**

@@ -8,6 +8,7 @@ import type { DesignState } from '../designs/designs.ts';
 import type { Looked } from '../imports/lookTask.ts';
 import type { Review } from '../imports/reviews.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
+import { plansTold } from '../plansTold.ts';
 import type * as schemas from './schemas.ts';
 
 /** How many changes of a record are told at once. Ours. */
@@ -111,16 +112,19 @@ function headOf({ changes: _, ...head }: ChangeRecord) {
 }
 
 export function recordsAnswer(
-  { version, records }: OpenProgramme,
+  { version, records, facts }: OpenProgramme,
   { before = version + 1, most }: z.infer<typeof schemas.recordsAsked>,
+  language: Language,
 ): z.infer<typeof schemas.records> {
   const end = Math.min(before - 1, version);
   const start = Math.max(0, end - most);
+  const said = plansTold({ records, facts }, { start, end }, language);
   const told = records.slice(start, end).map((record, i) => ({
     ...headOf(record),
     place: start + i + 1,
     changes: record.changes.slice(0, mostChanges) as z.infer<typeof schemas.changesAsked>['changes'],
     changeCount: record.changes.length,
+    said: said.get(record) ?? null,
   }));
   return { version, records: told.reverse() };
 }

@@ -1,8 +1,10 @@
 import { dayOnClock, isoDay } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
+import type { RolloutWorking } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import type { z } from 'zod';
 import type { OpenProgramme } from '../openProgramme.ts';
+import { withEntered } from '../rollouts/enteredCells.ts';
 import type { SearchStart } from '../rollouts/rolloutAsks.ts';
 import type { Rollouts } from '../rollouts/rollouts.ts';
 import { Refused } from './problemReply.ts';
@@ -72,12 +74,19 @@ function workingRoutes(app: App, { rollouts }: Behind, find: Find): void {
     `${one}/rollout/working`,
     { schema: { ...working, params, querystring: answers.workingAsked } },
     async (request, reply) => {
-      const { plan = null, figure, site = '', store = '', part = '', day = '' } = request.query;
-      const asked = { planId: plan, figure: { figure, site, store, part, day }, language: languageOf(request).code };
-      const found = await rollouts.working(await find(request), asked);
+      const { plan = null, beside = null, figure, site = '', store = '', part = '', day = '' } = request.query;
+      const { area = null, differs = 'waiting' } = request.query;
+      const asked = { figure, site, store, part, day, area, differs };
+      const language = languageOf(request);
+      const programme = await find(request);
+      const of = { planId: plan, beside, language: language.code };
+      const found = await rollouts.working(programme, { ...of, figure: asked });
       if (found === null)
-        throw unknown([plan ?? '', figure, site, store, part, day].filter((one) => one !== '').join(', '));
-      return sent(reply, found.text);
+        throw unknown(
+          [plan ?? '', beside ?? '', figure, site, store, part, day].filter((one) => one !== '').join(', '),
+        );
+      const working = withEntered(JSON.parse(found.text) as RolloutWorking, programme.facts, language);
+      return sent(reply, JSON.stringify(working));
     },
   );
 }

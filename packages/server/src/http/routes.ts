@@ -150,7 +150,7 @@ function historyRoutes(app: App, find: Find): void {
   const records = answering('The records, newest first.', schemas.records);
   const recordsSchema = { ...records, params, querystring: schemas.recordsAsked };
   app.get(`${one}/changes`, { schema: recordsSchema }, async (request) =>
-    answers.recordsAnswer(await find(request), request.query),
+    answers.recordsAnswer(await find(request), request.query, languageOf(request)),
   );
   const history = answering('What stood in one cell, since when, and who put it there.', schemas.history);
   const historySchema = { ...history, params, querystring: schemas.historyAsked };

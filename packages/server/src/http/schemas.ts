@@ -195,7 +195,12 @@ const recordHead = recordFields.omit({ changes: true });
 export const records = z.strictObject({
   version,
   records: z.array(
-    recordHead.extend({ place: z.int(), changes: z.array(rowChange).describe('The first 200.'), changeCount: z.int() }),
+    recordHead.extend({
+      place: z.int(),
+      changes: z.array(rowChange).describe('The first 200.'),
+      changeCount: z.int(),
+      said: z.string().nullable().describe('What it did to plans, without an end; null: its changes are all there is.'),
+    }),
   ),
 });
 

@@ -52,6 +52,8 @@ export interface TripAsked extends OfState {
 export interface WorkingAsked extends OfState {
   readonly planId: string | null;
   readonly figure: RolloutFigure;
+  /** A plan it is set beside: it is timed from what has happened of that one. Null: of none. */
+  readonly beside: string | null;
   readonly language: string;
 }
 
@@ -173,10 +175,19 @@ async function trip(asked: TripAsked, around: JobAround): Promise<{ readonly tex
 async function working(asked: WorkingAsked, around: JobAround): Promise<{ readonly text: string } | null> {
   const found = await shown(asked, around);
   if (found === undefined) return null;
-  const now = holding.timed(found.held, found.planId);
-  const futures = holding.drawnOf(drawKeyOf(now))?.futures ?? null;
-  const given = givenOf(found.held, now, { futures, futuresState: futures === null ? 'none' : 'there' });
-  const answer = rolloutWorking({ ...given, changedSince: null }, asked.figure, await loadLanguage(asked.language));
+  const { held, planId } = found;
+  if (asked.beside !== null && !planShown(held.facts, asked.beside)) return null;
+  const given = (now: TimedNow) => {
+    const futures = holding.drawnOf(drawKeyOf(now))?.futures ?? null;
+    return {
+      ...givenOf(held, now, { futures, futuresState: futures === null ? 'none' : 'there' }),
+      changedSince: null,
+    };
+  };
+  const ready = holding.readyFor(held, asked.beside ?? planId);
+  const beside = asked.beside === null ? null : given(timedOn(held, ready, asked.beside));
+  const own = given(timedOn(held, ready, planId));
+  const answer = rolloutWorking(own, asked.figure, await loadLanguage(asked.language), beside);
   return answer === null ? null : { text: JSON.stringify(answer) };
 }
 

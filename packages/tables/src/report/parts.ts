@@ -63,6 +63,12 @@ export const workingLine = z
         value: z.union([z.number(), z.string()]),
         said: z.string().optional().describe('A value that is a word, in words.'),
         unit: z.string(),
+        from: z
+          .array(
+            z.strictObject({ table: z.string(), key: z.string(), column: z.string(), said: z.string().optional() }),
+          )
+          .optional()
+          .describe('Cells of the tables it is taken from; `said` where it was entered there.'),
       }),
     ),
     source: z.string().describe('`id, place` of docs/sources.json, or survey, settings, definition.'),

@@ -1,4 +1,5 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { Link, useParams } from '@tanstack/react-router';
+import { Fragment, useEffect, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { printAlone } from '../../look/printAlone.ts';
@@ -114,18 +115,35 @@ type Numbers = ReturnType<typeof useLanguage>['numbers'];
 
 /** A line of a working as texts: what it is and by which formula, of what, what it comes to, who says so. */
 function partsOf({ label, value, unit, said, formula, inputs, sourceSaid }: Line, numbers: Numbers) {
+  const entered = enteredIn(inputs).map((cell) => cell.said);
   const given = inputs
     .map((input) => `${input.label} ${input.said ?? numbers.given(input.value, input.unit)}`)
     .join('; ');
-  return [`${label} = ${formula}`, given, said ?? numbers.quantity(value, unit), sourceSaid] as const;
+  return [
+    `${label} = ${formula}`,
+    given,
+    said ?? numbers.quantity(value, unit),
+    [sourceSaid, ...entered].join('; '),
+  ] as const;
+}
+
+type CellEntered = { readonly table: string; readonly key: string; readonly said: string };
+
+/** The cells that inputs of a line were entered in, each once. */
+function enteredIn(inputs: Line['inputs']): readonly CellEntered[] {
+  const cells = inputs.flatMap(({ from = [] }) =>
+    from.flatMap(({ table, key, said }) => (said === undefined ? [] : [{ table, key, said }])),
+  );
+  return cells.filter(({ said }, at) => cells.findIndex((cell) => cell.said === said) === at);
 }
 
 const lineId = (code: string) => `working-${code.replaceAll('.', '-')}`;
 
 function LineWords({ line }: { readonly line: Line }) {
   const { say, numbers } = useLanguage();
-  const { label, formula } = line;
-  const [, given, amount, source] = partsOf(line, numbers);
+  const { label, formula, sourceSaid } = line;
+  const [, given, amount] = partsOf(line, numbers);
+  const entered = enteredIn(line.inputs);
   return (
     <>
       <span className="label">
@@ -133,7 +151,41 @@ function LineWords({ line }: { readonly line: Line }) {
         {given === '' ? null : <span className="small">{say('site.working_with', { inputs: given })}</span>}
       </span>
       <b className="value">{amount}</b>
-      <span className="small source">{source}</span>
+      <span className="small source">
+        {sourceSaid}
+        {entered.length === 0 ? null : `; ${say('site.working_entered')}`}
+        {entered.map((cell, at) => (
+          <Fragment key={cell.said}>
+            {at === 0 ? '' : '; '}
+            <ToCell cell={cell} />
+          </Fragment>
+        ))}
+      </span>
     </>
+  );
+}
+
+/** Where an input was entered; it leads to the page of its row, where there is one. */
+function ToCell({ cell: { table, key, said } }: { readonly cell: CellEntered }) {
+  const programmeId = useParams({ strict: false, select: (params) => params.programmeId });
+  if (programmeId === undefined) return said;
+  if (table === 'sites')
+    return (
+      <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId: key }}>
+        {said}
+      </Link>
+    );
+  if (table === 'crews')
+    return (
+      <Link to="/p/$programmeId/rollout/crews/$crewId" params={{ programmeId, crewId: key }}>
+        {said}
+      </Link>
+    );
+  return table === 'settings' ? (
+    <Link to="/p/$programmeId/settings" params={{ programmeId }}>
+      {said}
+    </Link>
+  ) : (
+    said
   );
 }

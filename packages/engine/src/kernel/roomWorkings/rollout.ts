@@ -31,4 +31,9 @@ export const rolloutWorkings = [
   'rollout.stockComes',
   'rollout.stockGoes',
   'rollout.stock',
+  'rollout.siteDiffers',
+  'rollout.lastHandOver',
+  'rollout.fuel',
+  'rollout.trips',
+  'rollout.differs',
 ] as const;

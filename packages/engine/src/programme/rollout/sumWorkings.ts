@@ -1,4 +1,4 @@
-import { explain, type WorkingCode, type WorkingLine, workingInput } from '../../kernel/index.ts';
+import { cellName, explain, type WorkingCode, type WorkingLine, workingInput } from '../../kernel/index.ts';
 import type { BoundName, WaitingBounds } from './bounds/index.ts';
 import { serviceDaysOf } from './curves.ts';
 import { type FinishDates, quantileRanks, type Spans } from './finish/index.ts';
@@ -17,6 +17,7 @@ export interface RolloutNames {
   readonly siteOf: (job: number) => string;
   /** Null: of none. */
   readonly areaOf: (job: number) => string | null;
+  readonly crewOf: (crew: number) => string;
   readonly tripOf: (crew: number, trip: number) => string;
   readonly storeOf: (store: number) => string;
   readonly partOf: (goods: number) => string;
@@ -41,22 +42,13 @@ export function waitingWorking(
   names: Pick<RolloutNames, 'siteOf' | 'areaOf'>,
 ): WorkingLine[] {
   const { problem, outcome } = timed;
-  const { siteOf, areaOf } = names;
+  const { areaOf } = names;
   const lines: WorkingLine[] = [];
   const days = serviceDaysOf(problem, outcome);
   const areas = new Map<string, { waits: number; people: number }>();
   let [weighed, people_count] = [0, 0];
   for (const [job, { people, weight }] of problem.jobs.entries()) {
-    const factor = people > 0 ? weight / people : 1;
-    const waits = explain(lines, {
-      ...{ code: 'rollout.siteWaits', value: people * days[job]!, unit: personDay, source: 'definition' },
-      inputs: [
-        workingInput('ofSite', siteOf(job), 'text'),
-        workingInput('waitingPeople', people, 'person'),
-        workingInput('waitingDays', days[job]!, 'day'),
-        ...(factor === 1 ? [] : [workingInput('priority', factor, 'factor')]),
-      ],
-    });
+    const waits = siteWaitsLine(lines, problem, { job, days: days[job]! }, names);
     const area = areas.get(areaOf(job) ?? '') ?? { waits: 0, people: 0 };
     areas.set(areaOf(job) ?? '', { waits: area.waits + waits, people: area.people + people });
     weighed += weight * days[job]!;
@@ -82,6 +74,37 @@ export function waitingWorking(
     ]);
   line('rollout.weighedWaits', weighed, personDay, counted);
   return lines;
+}
+
+/**
+ * How long do the people of one site wait?
+ *
+ * @param lines - the working so far; one line is added at its end
+ * @param problem - the rollout [person]
+ * @param site - which job, and its days to first service [day]
+ * @param names - what things are called
+ * @returns people × days [person-day]
+ * @definition ours: docs/methods/rollout.md
+ */
+export function siteWaitsLine(
+  lines: WorkingLine[],
+  { jobs }: Pick<RolloutProblem, 'jobs'>,
+  { job, days }: { readonly job: number; readonly days: number },
+  { siteOf }: Pick<RolloutNames, 'siteOf'>,
+): number {
+  const { siteId, people, weight } = jobs[job]!;
+  const factor = people > 0 ? weight / people : 1;
+  return explain(lines, {
+    ...{ code: 'rollout.siteWaits', value: people * days, unit: personDay, source: 'definition' },
+    inputs: [
+      workingInput('ofSite', siteOf(job), 'text'),
+      workingInput('waitingPeople', people, 'person', cellName('sites', siteId, 'people')),
+      workingInput('waitingDays', days, 'day'),
+      ...(factor === 1
+        ? []
+        : [workingInput('priority', factor, 'factor', cellName('sites', siteId, 'priority_factor'))]),
+    ],
+  });
 }
 
 const boundCodes: Readonly<Record<BoundName, WorkingCode>> = {
@@ -142,22 +165,27 @@ export function planCostWorking(timed: PlanTimed, names: RolloutNames): WorkingL
   const { crews, fuelPrice_per_L } = problem;
   const lines: WorkingLine[] = [];
   const unit = names.currency ?? 'number';
+  const fuelPrice = workingInput(
+    'fuelPrice',
+    fuelPrice_per_L,
+    unit,
+    cellName('settings', 'fuelPrice_per_L', 'fuelPrice_per_L'),
+  );
   let [trips_count, hauls_count] = [0, 0];
   for (const [crew, trips] of outcome.trips.entries())
     for (const [trip, { nights_count, cost, fuel_L, stops }] of trips.entries()) {
       if (stops.length === 0 || cost === 0) continue;
       trips_count++;
-      const { cost_per_day } = crews[crew]!;
+      const { crewId, cost_per_day } = crews[crew]!;
       const fares = cost - (nights_count + 1) * cost_per_day - fuel_L * fuelPrice_per_L;
       explain(lines, {
         ...{ code: 'rollout.tripCost', value: cost, unit, source: 'survey' },
         inputs: [
           workingInput('ofTrip', names.tripOf(crew, trip), 'text'),
           workingInput('daysOut', nights_count + 1, 'day'),
-          workingInput('costOfDay', cost_per_day, unit),
+          workingInput('costOfDay', cost_per_day, unit, cellName('crews', crewId, 'cost_per_day')),
           workingInput('fares', Math.abs(fares) < 1e-6 ? 0 : fares, unit),
-          workingInput('fuelBurnt', fuel_L, 'L'),
-          workingInput('fuelPrice', fuelPrice_per_L, unit),
+          ...[workingInput('fuelBurnt', fuel_L, 'L'), fuelPrice],
         ],
       });
     }
@@ -171,8 +199,7 @@ export function planCostWorking(timed: PlanTimed, names: RolloutNames): WorkingL
         workingInput('ofTrip', names.tripOf(forCrew, forTrip), 'text'),
         workingInput('hauls', times, 'count'),
         workingInput('costOfHaul', Math.abs(fares) < 1e-6 ? 0 : fares, unit),
-        workingInput('fuelOfHaul', fuel_L, 'L'),
-        workingInput('fuelPrice', fuelPrice_per_L, unit),
+        ...[workingInput('fuelOfHaul', fuel_L, 'L'), fuelPrice],
       ],
     });
   }

@@ -1624,6 +1624,7 @@ export const history = {
   "source_undo": "undo",
   "source_visit": "visits",
   "title": "{count, plural, =0 {No change yet} one {# change} other {# changes}}",
+  "told": "{what} ({who}).",
   "told_redo": "Done again: {what}",
   "told_undo": "Taken back: {what}",
   "undo": "{count, plural, one {{who} took the change before back: # row.} other {{who} took the change before back: # rows.}}",
@@ -2540,6 +2541,7 @@ export const site = {
   "when_worn": "worn: {amount}",
   "working": "How it was reached",
   "working_close": "Close",
+  "working_entered": "entered: ",
   "working_from": "Its figures come from these lines",
   "working_others": "{count, plural, one {The other line of the working} other {The other # lines of the working}}",
   "working_with": "with {inputs}"

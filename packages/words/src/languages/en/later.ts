@@ -406,7 +406,7 @@ export const rolloutPlans = {
   "remove": "Remove this plan",
   "remove_about": "{isInForce, select, yes {{name} is in force. } other {}}{name} goes with {trips, plural, =0 {no trips} one {# trip} other {its # trips}}. Undo brings it back.",
   "rename": "Name and note",
-  "row_finish": "All drink",
+  "row_finish": "Last site handed over",
   "row_fuel": "Fuel",
   "row_money": "Money",
   "row_trips": "Trips",

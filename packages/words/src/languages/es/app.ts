@@ -1625,6 +1625,7 @@ export const history = {
   "source_undo": "deshacer",
   "source_visit": "visitas",
   "title": "{count, plural, =0 {Todavía sin cambios} one {# cambio} other {# cambios}}",
+  "told": "{what} ({who}).",
   "told_redo": "Hecho de nuevo: {what}",
   "told_undo": "Deshecho: {what}",
   "undo": "{count, plural, one {{who} deshizo el cambio anterior: # fila.} other {{who} deshizo el cambio anterior: # filas.}}",
@@ -2541,6 +2542,7 @@ export const site = {
   "when_worn": "gastado: {amount}",
   "working": "Cómo se llegó a esto",
   "working_close": "Cerrar",
+  "working_entered": "introducido: ",
   "working_from": "Sus cifras salen de estas líneas",
   "working_others": "{count, plural, one {La otra línea del cálculo} other {Las otras # líneas del cálculo}}",
   "working_with": "con {inputs}"

@@ -406,7 +406,7 @@ export const rolloutPlans = {
   "remove": "Quitar este plan",
   "remove_about": "{isInForce, select, yes {{name} está en vigor. } other {}}{name} se quita con {trips, plural, =0 {ningún viaje} one {# viaje} other {sus # viajes}}. Deshacer lo devuelve.",
   "rename": "Nombre y nota",
-  "row_finish": "Todos beben",
+  "row_finish": "Último sitio entregado",
   "row_fuel": "Combustible",
   "row_money": "Dinero",
   "row_trips": "Viajes",

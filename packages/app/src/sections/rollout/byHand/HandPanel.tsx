@@ -10,6 +10,7 @@ import { Mend } from './Mend.tsx';
 import { becomesWords, cannotWords, heldWords, nearestWords, placeWords } from './moveWords.ts';
 import { type Place, type Step, stepped } from './places.ts';
 import type { HandOver } from './useHand.ts';
+import { useNews } from './useNews.ts';
 
 type Full = Exclude<Hand, { readonly phase: 'empty' }>;
 
@@ -40,7 +41,8 @@ export function HandPanel({
 }: Of & { readonly programmeId: string; readonly isPulled: boolean }) {
   const { say } = useLanguage();
   const { hand } = over;
-  const said = useSaid(sheet, over);
+  const news = useNews(programmeId, sheet.version, hand);
+  const said = useSaid(sheet, over, news);
   const panel = useRef<HTMLElement>(null);
   const back = useRef<HTMLElement | null>(null);
   const isFull = hand.phase !== 'empty';
@@ -69,7 +71,7 @@ export function HandPanel({
           aria-label={say('rolloutByHand.name')}
           onKeyDown={isFull ? keysOf(sheet, over) : undefined}
         >
-          {isFull ? <InHand {...{ sheet, over, hand }} /> : <Told {...{ programmeId, sheet, over }} />}
+          {isFull ? <InHand {...{ sheet, over, hand, news }} /> : <Told {...{ programmeId, sheet, over }} />}
         </section>
       ) : null}
     </>
@@ -94,14 +96,14 @@ function goBack(to: HTMLElement | null): void {
 }
 
 /** What is spoken: where it is, then what would become of it. */
-function useSaid(sheet: RolloutSheet, { hand }: HandOver): string {
+function useSaid(sheet: RolloutSheet, { hand }: HandOver, news: readonly string[]): string {
   const language = useLanguage();
   const { say } = language;
   if (hand.phase === 'empty') return hand.told === null ? '' : toldWords(sheet, hand, language).join(' ');
   const where = say('rolloutByHand.in_hand', {
     what: heldWords(sheet, hand.held, language),
     where: placeWords(sheet, hand.held, hand.at, language),
-  }).concat(hand.isAnew ? ` ${say('rolloutByHand.tried_anew')}` : '');
+  }).concat(hand.isAnew ? ` ${[...news, say('rolloutByHand.tried_anew')].join(' ')}` : '');
   if (hand.cannot !== null) return `${where} ${cannotWords(sheet, hand.held, hand.cannot, hand.at, language)}`;
   return hand.answer === null ? where : `${where} ${becomesWords(sheet, hand.held, hand.answer, language).join(' ')}`;
 }
@@ -138,7 +140,7 @@ function keysOf(sheet: RolloutSheet, { hand, moveTo, letGo, putBack }: HandOver)
   };
 }
 
-function InHand({ sheet, over, hand }: Of & { readonly hand: Full }) {
+function InHand({ sheet, over, hand, news }: Of & { readonly hand: Full; readonly news: readonly string[] }) {
   const language = useLanguage();
   const { say } = language;
   const who = useWho();
@@ -149,7 +151,7 @@ function InHand({ sheet, over, hand }: Of & { readonly hand: Full }) {
       <p>
         <b>{say('rolloutByHand.in_hand', { what: heldWords(sheet, held, language), where })}</b>
       </p>
-      {isAnew ? <p>{say('rolloutByHand.tried_anew')}</p> : null}
+      {isAnew ? <p>{[...news, say('rolloutByHand.tried_anew')].join(' ')}</p> : null}
       {cannot === null ? null : <p className="w-short">{cannotWords(sheet, held, cannot, at, language)}</p>}
       {answer !== null ? (
         <p>{becomesWords(sheet, held, answer, language).join(' ')}</p>

@@ -5,6 +5,7 @@ import { answerOf, api } from '../../../api/client.ts';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
+import { WithWorkings } from '../working/opening.tsx';
 import { ComparedAreas, ComparedSites, Differences } from './ComparedTables.tsx';
 import { PutInForce } from './PlanActs.tsx';
 import { planName } from './planWords.ts';
@@ -121,9 +122,9 @@ function Beside(props: {
   const { data: compared, error } = useQuery(comparedQuery(programmeId, asked.a, asked.b));
   if (error !== null) throw error;
   if (compared === undefined) return <p role="status">{say('rolloutPlans.comparing')}</p>;
-  const { said, sites, byArea } = compared;
+  const { said, sites, byArea, stamp } = compared;
   return (
-    <>
+    <WithWorkings programmeId={programmeId} sheet={{ planId: a.planId, stamp, futures: 'none', crews: [] }}>
       <ul className="compared-said">
         {said.map((one) => (
           <li key={one}>{one}</li>
@@ -138,8 +139,8 @@ function Beside(props: {
       <ServedPicture compared={compared} a={a.name} b={b.name} />
       <h2 id={id}>{say('rolloutPlans.costs_title', { a: a.name, b: b.name })}</h2>
       <Differences compared={compared} currency={sheet.currency} labelled={id} />
-      <ComparedSites sites={sites} a={a.name} b={b.name} />
-      <ComparedAreas areas={byArea} a={a.name} b={b.name} />
-    </>
+      <ComparedSites sites={sites} a={compared.a} b={compared.b} />
+      <ComparedAreas areas={byArea} a={compared.a} b={compared.b} />
+    </WithWorkings>
   );
 }

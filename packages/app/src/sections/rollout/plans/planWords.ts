@@ -40,7 +40,11 @@ export function differenceRows(
   compared: RolloutComparison,
   currency: string | null,
   { say, numbers }: Language,
-): readonly { readonly row: string; readonly said: string }[] {
+): readonly {
+  readonly differs: 'finish' | 'waiting' | 'cost' | 'fuel' | 'trips';
+  readonly row: string;
+  readonly said: string;
+}[] {
   const by = (value: number, amount: string, more: 'later' | 'more') =>
     Math.abs(value) < 0.5
       ? say('rolloutPlans.same')
@@ -50,14 +54,20 @@ export function differenceRows(
   const money =
     currency === null ? numbers.quantity(Math.round(Math.abs(cost)), '') : numbers.money(Math.abs(cost), currency);
   return [
-    { row: say('rolloutPlans.row_finish'), said: by(finish_days, whole(finish_days, 'day'), 'later') },
     {
+      differs: 'finish',
+      row: say('rolloutPlans.row_finish'),
+      said: by(finish_days, whole(finish_days, 'day'), 'later'),
+    },
+    {
+      differs: 'waiting',
       row: say('rolloutPlans.row_waiting'),
       said: by(waiting_personDays, say('rolloutPlans.person_days', { amount: whole(waiting_personDays, '') }), 'more'),
     },
-    { row: say('rolloutPlans.row_money'), said: by(cost, money, 'more') },
-    { row: say('rolloutPlans.row_fuel'), said: by(fuel_L, whole(fuel_L, 'L'), 'more') },
+    { differs: 'cost', row: say('rolloutPlans.row_money'), said: by(cost, money, 'more') },
+    { differs: 'fuel', row: say('rolloutPlans.row_fuel'), said: by(fuel_L, whole(fuel_L, 'L'), 'more') },
     {
+      differs: 'trips',
       row: say('rolloutPlans.row_trips'),
       said: by(trips_count, say('rolloutPlans.trips', { count: Math.abs(trips_count) }), 'more'),
     },

@@ -68,7 +68,8 @@ export function OpensWorking({
   const { say } = useLanguage();
   const opening = useContext(OpeningContext);
   if (opening === null || opening.sheet.planId === null) return children;
-  if (asked.figure === 'drinks' && served !== opening.servedOf.get(asked.site)) return children;
+  if (asked.figure === 'drinks' && asked.plan === undefined && served !== opening.servedOf.get(asked.site))
+    return children;
   const { opened } = opening;
   return (
     <button
