@@ -220,7 +220,7 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     compared: asked.isCompared
       ? await comparedOf(
           rolloutVariants(ready.problem, readyRollout(facts, sites, { ...from, hasPossibleStores: true }).problem),
-          isAnew ? null : (kept?.plan ?? null),
+          found.plan,
           asked,
           context,
         )
@@ -229,10 +229,10 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
   };
 }
 
-/** The same with other crews, carriers and stores, two at a time, each searched for as long as the plan itself. */
+/** The same with other crews, carriers and stores, two at a time, each searched on from the plan for as long again: one crew more is never worse for being searched for too shortly. */
 async function comparedOf(
   variants: readonly RolloutVariant[],
-  start: RolloutPlan | null,
+  start: RolloutPlan,
   { seed, seconds, tries }: Asked,
   { progress }: Context,
 ): Promise<RolloutGiven['compared']> {

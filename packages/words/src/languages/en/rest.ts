@@ -481,7 +481,7 @@ export const commandLine = {
   "rollout.columns.waiting": "waiting",
   "rollout.compareHelp": "also plan with fewer and more crews, boats and forward stores; a place that could be filled (filledFrom in places.csv) and where nobody loads is a store that could be",
   "rollout.compared": "With other crews, boats and forward stores",
-  "rollout.comparedAbout": "* another of these has no more waiting and costs no more. Waiting is person-days, with priorities; each was searched for as long as the plan above.",
+  "rollout.comparedAbout": "* another of these has no more waiting and costs no more. Waiting is person-days, with priorities; each goes on from the plan above and was searched for as long again.",
   "rollout.comparing": "plan {done, number} of {all, number}",
   "rollout.cost": "Crews, carriers and fuel cost {isAtLeast, select, yes {at least {amount}, as some of it is not known} other {{amount}}}; {fuel} of fuel.",
   "rollout.crew": "{name}: {trips, plural, =0 {no trip} one {# trip} other {# trips}}",

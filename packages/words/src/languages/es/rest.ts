@@ -481,7 +481,7 @@ export const commandLine = {
   "rollout.columns.waiting": "espera",
   "rollout.compareHelp": "planificar también con menos y más cuadrillas, lanchas y almacenes avanzados; un lugar que se podría llenar (filledFrom en places.csv) y donde nadie carga es un almacén posible",
   "rollout.compared": "Con otras cuadrillas, lanchas y almacenes avanzados",
-  "rollout.comparedAbout": "* otra de estas no tiene más espera ni cuesta más. La espera se cuenta en días-persona, con prioridades; cada una se buscó durante tanto tiempo como el plan de arriba.",
+  "rollout.comparedAbout": "* otra de estas no tiene más espera ni cuesta más. La espera se cuenta en días-persona, con prioridades; cada una parte del plan de arriba y se buscó otro tanto tiempo.",
   "rollout.comparing": "plan {done, number} de {all, number}",
   "rollout.cost": "Cuadrillas, transportes y combustible cuestan {isAtLeast, select, yes {al menos {amount}, pues algo no se conoce} other {{amount}}}; {fuel} de combustible.",
   "rollout.crew": "{name}: {trips, plural, =0 {ningún viaje} one {# viaje} other {# viajes}}",
