@@ -286,6 +286,53 @@ it('what changed in the tables since is told, and what happened stays when it is
   });
 });
 
+it('a site that an entry takes out of every trip is the first of who is later, with why, until it is taken back', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const [trip, ...others] = (await sheetOf(page, programme)).crews.flatMap((crew) => crew.trips);
+    const [stop] = trip!.stops;
+    // It left and came back today, and this site of it is not handed over.
+    const before = { planId: 'P1', siteId: stop!.siteId, tripId: trip!.tripId, order: '1', handOver: stop!.handOver };
+    const back = [
+      {
+        ...{ kind: 'edited', table: 'planTrips', key: `P1/${trip!.tripId}` },
+        ...{ before: { leftOn: null, backOn: null }, after: { leftOn: dayIn(0), backOn: dayIn(0) } },
+      },
+      { kind: 'removed', table: 'planStops', key: `P1/${stop!.siteId}`, before },
+    ];
+    const answer = await change(page, programme, ...back);
+    expect([answer.status, answer.body.detail]).toEqual([200, undefined]);
+    const told = (await sheetOf(page, programme)).changedSince!;
+    expect(told.changes_count).toBe(1);
+    const { siteId, name, people, handOver } = stop!;
+    const why = expect.stringMatching(/^Its trip came back on .* without handing it over/);
+    expect(told.later[0]).toEqual({ siteId, name, people, was: handOver, now: null, later_days: null, why });
+    expect(told.said).toContain('1 site is in no trip any more');
+    // Nobody knows any more how many live at a site of another trip: it is in no trip either, and its people are not 0.
+    const other = others.flatMap(({ stops }) => stops)[0]!;
+    const cell = String(other.people);
+    const unknown = {
+      kind: 'edited',
+      table: 'sites',
+      key: other.siteId,
+      before: { people: cell },
+      after: { people: null },
+    };
+    expect((await change(page, programme, unknown)).status).toBe(200);
+    const both = (await sheetOf(page, programme)).changedSince!.later.filter((one) => one.why !== null);
+    expect(both.map((one) => [one.siteId, one.people, one.was, one.now])).toEqual([
+      [siteId, people, handOver, null],
+      [other.siteId, null, other.handOver, null],
+    ]);
+    expect(both[1]!.why).toBe('How many people live there is not known.');
+    await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
+    await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
+    const undone = (await sheetOf(page, programme)).changedSince!;
+    expect(undone.later.filter((one) => one.why !== null)).toEqual([]);
+  });
+});
+
 it('a search that runs is not begun twice; called off it leaves nothing; a plan changed meanwhile stays as it is', async () => {
   await withServer(
     async (page) => {

@@ -1,7 +1,7 @@
 import { isoDay } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
-import type { SheetGiven } from './rolloutSheetTold.ts';
+import { isHandedOver, type SheetGiven } from './rolloutSheetTold.ts';
 import { isServed } from './rolloutTold.ts';
 
 /** One record since the days of a plan were worked out: what it changed of what the rollout is planned from. */
@@ -29,6 +29,14 @@ export interface ChangesSince {
   /** The newest first, a few. */
   readonly changes: readonly ChangeSince[];
   readonly changes_count: number;
+  /** Sites that an entry took out of the trips of the plan, and that stand in none of them now. */
+  readonly takenOut: readonly {
+    readonly siteId: string;
+    /** The day they were to be handed over [ISO]. */
+    readonly was: string;
+    /** The day their trip came back without it [ISO]; null: it was taken out otherwise. */
+    readonly backOn: string | null;
+  }[];
 }
 
 /** What is said of it; null where nothing changed and no site has moved. */
@@ -37,11 +45,15 @@ export function changedSaid(
   given: Omit<SheetGiven, 'changedSince'>,
   language: Language,
 ): RolloutSheet['changedSince'] {
-  const { moved_count, later } = movedOf(given);
+  const moved = movedOf(given);
+  const { moved_count } = moved;
+  const gone = goneFrom(since, given, language);
+  const goneIds = new Set(gone.map(({ siteId }) => siteId));
+  const later = [...gone, ...moved.later.filter(({ siteId }) => !goneIds.has(siteId))];
   const later_count = later.length;
-  if (since.changes_count === 0 && moved_count === 0) return null;
+  if (since.changes_count === 0 && moved_count === 0 && later_count === 0) return null;
   const said = language.say('rolloutAnswers.changedSince', {
-    ...{ changes: since.changes_count, moved: moved_count, later: later_count },
+    ...{ changes: since.changes_count, gone: gone.length, moved: moved_count, later: moved.later.length },
   });
   return {
     at: since.at,
@@ -52,6 +64,49 @@ export function changedSaid(
     })),
     ...{ changes_count: since.changes_count, moved_count, later_count, later, said },
   };
+}
+
+/** Sites that were to be handed over and stand in no trip any more: those that an entry took out, and those no longer planned with. */
+function goneFrom(
+  { takenOut }: ChangesSince,
+  { facts, today, past, outcome, problem, planId, leftOut, peopleOf }: Omit<SheetGiven, 'changedSince'>,
+  { say, numbers }: Language,
+): readonly Later[] {
+  const trips = facts.rollout.plans.find((one) => one.planId === planId)?.trips ?? [];
+  const left = new Set(past.map(({ tripId }) => tripId));
+  const placed = new Set([
+    ...outcome.trips.flat().flatMap(({ stops }) => stops.map(({ job }) => problem.jobs[job]!.siteId)),
+    ...past.filter(({ state }) => state === 'underWay').flatMap(({ stops }) => stops.map(({ siteId }) => siteId)),
+  ]);
+  const reasonOf = new Map(leftOut.map(({ siteId, reason }) => [siteId, reason]));
+  const crewIds = new Set(problem.crews.map(({ crewId }) => crewId));
+  const dropped = trips.flatMap(({ tripId, crewId, stops }) =>
+    left.has(tripId)
+      ? []
+      : stops.flatMap(({ siteId, handOver }) => {
+          if (handOver === null) return [];
+          const reason = reasonOf.get(siteId);
+          const why = crewIds.has(crewId)
+            ? say(`rolloutReport.leftOut.${reason ?? 'notAsked'}`, { over: '' })
+            : say('rolloutAnswers.gone.crew');
+          return [{ siteId, was: isoDay(handOver), why }];
+        }),
+  );
+  const entered = takenOut.map(({ siteId, was, backOn }) => ({
+    ...{ siteId, was },
+    why:
+      backOn === null
+        ? say('rolloutAnswers.gone.taken')
+        : say('rolloutAnswers.gone.back', { day: numbers.date(backOn) }),
+  }));
+  const siteOf = new Map(facts.sites.map((site) => [site.siteId, site]));
+  return [...entered, ...dropped]
+    .filter(({ siteId }) => !placed.has(siteId) && !isHandedOver(siteOf.get(siteId), today) && siteOf.has(siteId))
+    .map((one) => ({
+      ...{ ...one, name: siteOf.get(one.siteId)?.name ?? one.siteId, people: peopleOf.get(one.siteId) ?? null },
+      ...{ now: null, later_days: null },
+    }))
+    .sort((a, b) => (b.people ?? 0) - (a.people ?? 0));
 }
 
 type Later = NonNullable<RolloutSheet['changedSince']>['later'][number];
@@ -78,10 +133,11 @@ export function movedOf({
     later.push({
       ...{ siteId, name, people, was: isoDay(was), now: now === null ? null : isoDay(now) },
       later_days: now === null ? null : now - was,
+      why: null,
     });
   }
   const days = ({ later_days }: Later) => later_days ?? Number.POSITIVE_INFINITY;
-  later.sort((a, b) => (days(a) === days(b) ? b.people - a.people : days(b) - days(a)));
+  later.sort((a, b) => (days(a) === days(b) ? (b.people ?? 0) - (a.people ?? 0) : days(b) - days(a)));
   return { moved_count, later };
 }
 

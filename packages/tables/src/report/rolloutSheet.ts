@@ -151,14 +151,15 @@ export const rolloutSheet = z
             z.strictObject({
               siteId: z.string(),
               name: z.string(),
-              people: z.int(),
+              people: z.int().nullable(),
               was: day,
               now: perhapsDay.describe('Null: it is not handed over within the days looked at, or in no trip.'),
               later_days: z.int().nullable(),
+              why: z.string().nullable().describe('Why it is in no trip any more; null: it is in one.'),
             }),
           )
           .describe(
-            'Sites handed over later than when the days were worked out last: those that no trip serves any more first, then the latest.',
+            'Sites handed over later than when the days were worked out last: those that are in no trip any more first, then those that no trip serves within the days looked at, then the latest.',
           ),
         said: z.string(),
       })
