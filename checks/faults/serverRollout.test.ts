@@ -333,6 +333,35 @@ it('a site that an entry takes out of every trip is the first of who is later, w
   });
 });
 
+it('changes are told by what they are and by name; of sites no day was ever kept of, nobody says that they stay', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const [stop] = (await sheetOf(page, programme)).crews.flatMap(({ trips }) => trips.flatMap(({ stops }) => stops));
+    const closing = ['W1', 'W2'].map((wayId, nth) => ({
+      ...{ kind: 'added', table: 'closures', key: `C1${nth}` },
+      after: { closureId: `C1${nth}`, wayId, from: dayIn(200), to: dayIn(201) },
+    }));
+    const crew = {
+      kind: 'edited',
+      table: 'crews',
+      key: 'east',
+      before: { mostDaysAway: '7' },
+      after: { mostDaysAway: '6' },
+    };
+    const kept = { kind: 'edited', table: 'planStops', key: `P1/${stop!.siteId}` };
+    const unkept = { ...kept, before: { handOver: stop!.handOver }, after: { handOver: null } };
+    for (const one of [closing, [crew], [unkept]]) expect((await change(page, programme, ...one)).status).toBe(200);
+    const told = (await sheetOf(page, programme)).changedSince!;
+    expect(told.changes.map(({ said }) => said)).toEqual([
+      expect.stringMatching(/ of East crew: 7 became 6$/),
+      '2 closures of ways added',
+    ]);
+    expect(told.said).toContain('Of 1 site no day was ever kept');
+    expect(told.said).not.toContain('no site has moved');
+  });
+});
+
 it('a search that runs is not begun twice; called off it leaves nothing; a plan changed meanwhile stays as it is', async () => {
   await withServer(
     async (page) => {

@@ -159,7 +159,7 @@ export const rolloutSheet = z
             }),
           )
           .describe(
-            'Sites handed over later than when the days were worked out last: those that are in no trip any more first, then those that no trip serves within the days looked at, then the latest.',
+            'Sites handed over later than was worked out: first those in no trip, then those that none serves.',
           ),
         said: z.string(),
       })
