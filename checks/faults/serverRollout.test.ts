@@ -351,9 +351,18 @@ it('changes are told by what they are and by name; of sites no day was ever kept
     };
     const kept = { kind: 'edited', table: 'planStops', key: `P1/${stop!.siteId}` };
     const unkept = { ...kept, before: { handOver: stop!.handOver }, after: { handOver: null } };
-    for (const one of [closing, [crew], [unkept]]) expect((await change(page, programme, ...one)).status).toBe(200);
+    const limit = {
+      kind: 'edited',
+      table: 'ways',
+      key: 'W1',
+      before: { limit_kg: null },
+      after: { limit_kg: '1250.5' },
+    };
+    for (const one of [closing, [crew], [limit], [unkept]])
+      expect((await change(page, programme, ...one)).status).toBe(200);
     const told = (await sheetOf(page, programme)).changedSince!;
     expect(told.changes.map(({ said }) => said)).toEqual([
+      expect.stringMatching(/: nothing became 1,250\.5 kg$/),
       expect.stringMatching(/ of East crew: 7 became 6$/),
       '2 closures of ways added',
     ]);

@@ -1,5 +1,5 @@
 import { isoDay } from '@eavewell/engine';
-import type { RolloutSheet } from '@eavewell/tables';
+import { type Column, folderTables, type RolloutSheet } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { isHandedOver, type SheetGiven } from './rolloutSheetTold.ts';
 import { isServed } from './rolloutTold.ts';
@@ -170,9 +170,10 @@ function changeSaid(
   if (only.cell === null) return say('rolloutAnswers.change.edited', { row });
   const { column, before, after } = only.cell;
   const name = only.table === 'settings' ? only.key : column;
+  const figure = figureOf(only.table, column);
   return say('rolloutAnswers.change.cell', {
     ...{ row, field: sayOr(language, `fields.${only.table}_${name.replace('.', '_')}`, name) },
-    ...{ before: cellSaid(before, language), after: cellSaid(after, language) },
+    ...{ before: cellSaid(before, figure, language), after: cellSaid(after, figure, language) },
   });
 }
 
@@ -198,8 +199,19 @@ const rowId = (key: string) => key.split('/').at(-1)!;
 
 const dayForm = /^\d{4}-\d{2}-\d{2}$/;
 
-function cellSaid(cell: string | null, { say, numbers }: Language): string {
+/** A column whose cells are figures with a unit, or shares; null: they are none. */
+function figureOf(table: string, column: string): Column<unknown> | null {
+  const tables: Readonly<Record<string, { readonly columns: Readonly<Record<string, Column<unknown>>> }>> =
+    folderTables;
+  const found = tables[table]?.columns[column];
+  return found?.kind === 'quantity' || found?.kind === 'fraction' ? found : null;
+}
+
+function cellSaid(cell: string | null, figure: Column<unknown> | null, { say, numbers }: Language): string {
   if (cell === null) return say('rolloutAnswers.change.empty');
+  const value = Number(cell);
+  if (figure !== null && Number.isFinite(value))
+    return figure.kind === 'fraction' ? numbers.percent(value) : numbers.given(value, figure.unit);
   return dayForm.test(cell) ? numbers.date(cell) : cell;
 }
 

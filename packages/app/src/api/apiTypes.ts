@@ -2219,7 +2219,7 @@ export interface paths {
                                     said: string;
                                 }[];
                                 changes_count: number;
-                                /** @description Sites handed over later than was worked out: first those in no trip, then those that none serves. */
+                                /** @description Sites handed over later than worked out: first those in no trip, then those none serves. */
                                 later: {
                                     later_days: number | null;
                                     name: string;

@@ -158,9 +158,7 @@ export const rolloutSheet = z
               why: z.string().nullable().describe('Why it is in no trip any more; null: it is in one.'),
             }),
           )
-          .describe(
-            'Sites handed over later than was worked out: first those in no trip, then those that none serves.',
-          ),
+          .describe('Sites handed over later than worked out: first those in no trip, then those none serves.'),
         said: z.string(),
       })
       .nullable()

@@ -2774,7 +2774,7 @@ export const rolloutAnswers = {
   "empty": "This plan has no trip. {sites, plural, =0 {No site can be planned as the tables stand.} one {# site can be planned.} other {# sites can be planned.}}",
   "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porter} other {, # porters}}} other {{porters, plural, =0 {on foot} one {# porter} other {# porters}}}}",
   "gone": "{isBack, select, yes {{leaves} to {back}, done: {stops}.} other {Left on {leaves}: {stops}. {isOverdue, select, yes {It should be back since {back}, and nobody has entered that it is.} other {Back about {back}.}}}}",
-  "gone.back": "Its trip came back on {day} without handing it over: choose it for a trip again.",
+  "gone.back": "Its trip came back on {day} without handing it over: it is among those to be planned again.",
   "gone.crew": "Its crew is not planned with.",
   "gone.taken": "It was taken out of its trip.",
   "goneNotDone": "Trip {trip} was there and is back, and nobody has entered that it is handed over.",

@@ -2774,7 +2774,7 @@ export const rolloutAnswers = {
   "empty": "Este plan no tiene viajes. {sites, plural, =0 {Tal como están las tablas, no se puede planificar ningún sitio.} one {Se puede planificar # sitio.} other {Se pueden planificar # sitios.}}",
   "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porteador} other {, # porteadores}}} other {{porters, plural, =0 {a pie} one {# porteador} other {# porteadores}}}}",
   "gone": "{isBack, select, yes {Del {leaves} al {back}, hecho: {stops}.} other {Salió el {leaves}: {stops}. {isOverdue, select, yes {Debía estar de vuelta desde el {back}, y nadie ha anotado que lo esté.} other {De vuelta hacia el {back}.}}}}",
-  "gone.back": "Su viaje volvió el {day} sin entregarlo: elíjalo de nuevo para un viaje.",
+  "gone.back": "Su viaje volvió el {day} sin entregarlo: vuelve entre los que hay que planificar.",
   "gone.crew": "No se planifica con su cuadrilla.",
   "gone.taken": "Se quitó de su viaje.",
   "goneNotDone": "El viaje {trip} estuvo allí y ya volvió, y nadie ha anotado que se entregó.",
