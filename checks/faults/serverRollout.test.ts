@@ -343,6 +343,91 @@ it('figures of two plans side by side open to workings that come to them', async
   });
 });
 
+it('a site that an entry takes out of every trip is the first of who is later, with why, until it is taken back', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const [trip, ...others] = (await sheetOf(page, programme)).crews.flatMap((crew) => crew.trips);
+    const [stop] = trip!.stops;
+    // It left and came back today, and this site of it is not handed over.
+    const before = { planId: 'P1', siteId: stop!.siteId, tripId: trip!.tripId, order: '1', handOver: stop!.handOver };
+    const back = [
+      {
+        ...{ kind: 'edited', table: 'planTrips', key: `P1/${trip!.tripId}` },
+        ...{ before: { leftOn: null, backOn: null }, after: { leftOn: dayIn(0), backOn: dayIn(0) } },
+      },
+      { kind: 'removed', table: 'planStops', key: `P1/${stop!.siteId}`, before },
+    ];
+    const answer = await change(page, programme, ...back);
+    expect([answer.status, answer.body.detail]).toEqual([200, undefined]);
+    const told = (await sheetOf(page, programme)).changedSince!;
+    expect(told.changes_count).toBe(1);
+    const { siteId, name, people, handOver } = stop!;
+    const why = expect.stringMatching(/^Its trip came back on .* without handing it over/);
+    expect(told.later[0]).toEqual({ siteId, name, people, was: handOver, now: null, later_days: null, why });
+    expect(told.said).toContain('1 site is in no trip any more');
+    // Nobody knows any more how many live at a site of another trip: it is in no trip either, and its people are not 0.
+    const other = others.flatMap(({ stops }) => stops)[0]!;
+    const cell = String(other.people);
+    const unknown = {
+      kind: 'edited',
+      table: 'sites',
+      key: other.siteId,
+      before: { people: cell },
+      after: { people: null },
+    };
+    expect((await change(page, programme, unknown)).status).toBe(200);
+    const both = (await sheetOf(page, programme)).changedSince!.later.filter((one) => one.why !== null);
+    expect(both.map((one) => [one.siteId, one.people, one.was, one.now])).toEqual([
+      [siteId, people, handOver, null],
+      [other.siteId, null, other.handOver, null],
+    ]);
+    expect(both[1]!.why).toBe('How many people live there is not known.');
+    await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
+    await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
+    const undone = (await sheetOf(page, programme)).changedSince!;
+    expect(undone.later.filter((one) => one.why !== null)).toEqual([]);
+  });
+});
+
+it('changes are told by what they are and by name; of sites no day was ever kept of, nobody says that they stay', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const [stop] = (await sheetOf(page, programme)).crews.flatMap(({ trips }) => trips.flatMap(({ stops }) => stops));
+    const closing = ['W1', 'W2'].map((wayId, nth) => ({
+      ...{ kind: 'added', table: 'closures', key: `C1${nth}` },
+      after: { closureId: `C1${nth}`, wayId, from: dayIn(200), to: dayIn(201) },
+    }));
+    const crew = {
+      kind: 'edited',
+      table: 'crews',
+      key: 'east',
+      before: { mostDaysAway: '7' },
+      after: { mostDaysAway: '6' },
+    };
+    const kept = { kind: 'edited', table: 'planStops', key: `P1/${stop!.siteId}` };
+    const unkept = { ...kept, before: { handOver: stop!.handOver }, after: { handOver: null } };
+    const limit = {
+      kind: 'edited',
+      table: 'ways',
+      key: 'W1',
+      before: { limit_kg: null },
+      after: { limit_kg: '1250.5' },
+    };
+    for (const one of [closing, [crew], [limit], [unkept]])
+      expect((await change(page, programme, ...one)).status).toBe(200);
+    const told = (await sheetOf(page, programme)).changedSince!;
+    expect(told.changes.map(({ said }) => said)).toEqual([
+      expect.stringMatching(/: nothing became 1,250\.5 kg$/),
+      expect.stringMatching(/ of East crew: 7 became 6$/),
+      '2 closures of ways added',
+    ]);
+    expect(told.said).toContain('Of 1 site no day was ever kept');
+    expect(told.said).not.toContain('no site has moved');
+  });
+});
+
 it('a search that runs is not begun twice; called off it leaves nothing; a plan changed meanwhile stays as it is', async () => {
   await withServer(
     async (page) => {

@@ -80,15 +80,15 @@ journey(
     await form.getByRole('button', { name: 'Enter it' }).click();
     // What is missing is said beside its field, and the first of them is gone to.
     await expect.poll(() => form.locator('[aria-invalid="true"]').count()).toBe(3);
-    const what = form.getByLabel('Way, or all ways of an area');
+    const what = form.getByLabel('What is closed');
     expect(await what.evaluate((one) => one === document.activeElement)).toBe(true);
     await what.selectOption(first.wayId);
     await form.getByLabel('First day').fill(closes.from);
-    await form.getByLabel('Last day').fill(dayAfter(closes.from, -1));
+    await form.getByLabel('Last day', { exact: true }).fill(dayAfter(closes.from, -1));
     await form.getByLabel('Why').fill('the harbour is closed');
     await page.keyboard.press('Enter');
     await form.getByText(/^It cannot be before /).waitFor();
-    await form.getByLabel('Last day').fill(closes.to);
+    await form.getByLabel('Last day', { exact: true }).fill(closes.to);
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Plan anew from today' }).waitFor();
     const closure = (await rows('closures')).find(({ cells }) => cells['reason'] === 'the harbour is closed')!;
@@ -179,5 +179,68 @@ journey(
     await goods.getByText('Somebody changed this to 977').waitFor();
     await goods.getByRole('button', { name: /977/ }).click();
     expect(await goods.getByLabel(/^How many/).inputValue()).toBe('977');
+  },
+);
+
+journey(
+  'a river is closed from one place to another, and more and fewer goods came: each is one record, and one undo',
+  async ({ page }) => {
+    const { programmeId } = await designedDemo(page);
+    await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
+    const rows = (table: string) => rowsOf(page, programmeId, table);
+    const ways = (await rows('ways')).filter(({ cells }) => cells['mode'] === 'river');
+    // Two stretches of water, one behind the other.
+    const [first, second] = ways.flatMap((one) =>
+      ways.flatMap((two) => (one.cells['to'] === two.cells['from'] ? [[one, two] as const] : [])),
+    )[0]!;
+    const before = await rows('closures');
+    await page.goto(new URL(`/p/${programmeId}/rollout/happened`, page.url()).href);
+    await page.getByRole('button', { name: 'A way is closed' }).click();
+    const form = page.locator('form.short-form');
+    await form.getByLabel('What is closed').selectOption({ label: 'By water, from one place to another' });
+    await form.getByLabel('From', { exact: true }).selectOption(first.cells['from']!);
+    await form.getByLabel('To', { exact: true }).selectOption(first.cells['from']!);
+    await form.getByRole('button', { name: 'Enter it' }).click();
+    await form.getByText('Not saved: 3 things are to be mended first.').waitFor();
+    await form.getByRole('link', { name: 'To', exact: true }).click();
+    await form.getByLabel('To', { exact: true }).selectOption(second.cells['to']!);
+    await form.getByText('2 stretches close. Take off what stays open:').waitFor();
+    await form.getByText(/no other way leads there:|No site still to be fitted is cut off/).waitFor();
+    const day = dayAfter(new Date().toISOString().slice(0, 10), 20);
+    await form.getByLabel('First day').fill(dayAfter(day, -15));
+    await form.getByLabel('Is the last day known?').selectOption({ label: 'Not known yet: look again on a day' });
+    await form.getByLabel('Look again on').fill(day);
+    await form.getByRole('button', { name: 'Enter it' }).click();
+    await page.getByText('The last day is a guess: look again then.').waitFor();
+    await form.waitFor({ state: 'detached' });
+    const made = (await rows('closures')).filter(({ key }) => !before.some((one) => one.key === key));
+    expect(made.map(({ cells }) => [cells['wayId'], cells['to'], cells['isToGuessed']])).toEqual(
+      [first, second].map(({ key }) => [key, day, 'yes']),
+    );
+    await page.getByRole('button', { name: /^Undo:/ }).click();
+    await expect.poll(() => rows('closures')).toEqual(before);
+
+    const arrivals = await rows('arrivals');
+    await page.getByRole('button', { name: 'They came' }).first().click();
+    const many = form.getByLabel('How many came');
+    const promised = Number(await many.inputValue());
+    await form.getByLabel('Came on').fill(dayAfter(day, -40));
+    await many.fill(String(promised + 12));
+    await form.getByRole('button', { name: 'Enter it' }).click();
+    const asked = form.getByRole('group', { name: `12 more came than the ${promised} that were promised.` });
+    await asked.getByRole('button', { name: 'Go back' }).click();
+    expect(await many.evaluate((one) => one === document.activeElement)).toBe(true);
+    expect(await rows('arrivals')).toEqual(arrivals);
+    await many.fill(String(promised - 8));
+    await form.getByLabel('8 of those promised did not come. Do they still come?').selectOption('unknown');
+    await form.getByRole('button', { name: 'Enter it' }).click();
+    await form.getByText('This is needed.').waitFor();
+    await form.getByLabel('Ask again on').fill(day);
+    await form.getByRole('button', { name: 'Enter it' }).click();
+    await expect.poll(async () => (await rows('arrivals')).length).toBe(arrivals.length + 1);
+    const rest = (await rows('arrivals')).find(({ key }) => !arrivals.some((one) => one.key === key))!;
+    expect(rest.cells).toMatchObject({ quantity: '8', dueOn: day, slipHigh_days: '20' });
+    await page.getByRole('button', { name: /^Undo:/ }).click();
+    await expect.poll(() => rows('arrivals')).toEqual(arrivals);
   },
 );

@@ -2221,16 +2221,18 @@ export interface paths {
                                     said: string;
                                 }[];
                                 changes_count: number;
-                                /** @description Sites handed over later than when the days were worked out last: those that no trip serves any more first, then the latest. */
+                                /** @description Sites handed over later than worked out: first those in no trip, then those none serves. */
                                 later: {
                                     later_days: number | null;
                                     name: string;
                                     /** @description Null: it is not handed over within the days looked at, or in no trip. */
                                     now: string | null;
-                                    people: number;
+                                    people: number | null;
                                     siteId: string;
                                     /** @description A day, YYYY-MM-DD. */
                                     was: string;
+                                    /** @description Why it is in no trip any more; null: it is in one. */
+                                    why: string | null;
                                 }[];
                                 later_count: number;
                                 /** @description Sites whose hand-over is another day than when it was worked out last. */

@@ -68,6 +68,11 @@ function TextInput(props: InputProps) {
   );
 }
 
+function emptyWord({ column, options }: InputProps) {
+  if (options?.some(({ isBare }) => isBare === true) === true) return 'forms.choose';
+  return column.emptyMeans === null ? 'forms.not_known' : 'forms.left_empty';
+}
+
 function Select({ choices, ...props }: InputProps & { readonly choices: readonly { id: string; text: string }[] }) {
   const { say } = useLanguage();
   const { id, column, typed, isInvalid, describedBy, onType } = props;
@@ -81,7 +86,7 @@ function Select({ choices, ...props }: InputProps & { readonly choices: readonly
       aria-describedby={describedBy}
       onChange={(event) => onType(event.target.value)}
     >
-      <option value="">{say(column.emptyMeans === null ? 'forms.not_known' : 'forms.left_empty')}</option>
+      <option value="">{say(emptyWord(props))}</option>
       {isKnown ? null : <option value={typed}>{say('forms.no_such_row', { value: typed })}</option>}
       {choices.map((choice) => (
         <option key={choice.id} value={choice.id}>
@@ -93,7 +98,10 @@ function Select({ choices, ...props }: InputProps & { readonly choices: readonly
 }
 
 function OptionInput(props: InputProps) {
-  const choices = props.options!.map(({ id, name }) => ({ id, text: name === null ? id : `${name} (${id})` }));
+  const choices = props.options!.map(({ id, name, isBare }) => ({
+    id,
+    text: name === null ? id : isBare === true ? name : `${name} (${id})`,
+  }));
   return <Select {...props} choices={choices} />;
 }
 

@@ -5,6 +5,8 @@ import type { FormTable } from './formTables.ts';
 export interface Option {
   readonly id: string;
   readonly name: string | null;
+  /** Its id stands in no table: it is not shown. */
+  readonly isBare?: boolean;
 }
 
 /**

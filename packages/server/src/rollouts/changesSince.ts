@@ -25,22 +25,59 @@ export function changesSince({
   const oldest_ms = timed.reduce((least, { at_ms }) => Math.min(least, at_ms), Number.POSITIVE_INFINITY);
   const later = records.flatMap((record) => {
     const at_ms = Date.parse(record.at);
-    const change = at_ms > oldest_ms ? changeOf(record) : null;
-    return change === null ? [] : [{ at_ms, change }];
+    return at_ms > oldest_ms ? [{ at_ms, record }] : [];
   });
   return Object.fromEntries(
     timed.map(({ planId, timedAt, at_ms }) => {
-      const own = later.filter((one) => one.at_ms > at_ms).map(({ change }) => change);
-      return [planId, { at: timedAt, changes: own.slice(-mostTold_count).reverse(), changes_count: own.length }];
+      const since = later.flatMap((one) => (one.at_ms > at_ms ? [one.record] : []));
+      const own = since.flatMap((record) => changeOf(record, planId) ?? []);
+      const changes = own.slice(-mostTold_count).reverse();
+      return [planId, { at: timedAt, changes, changes_count: own.length, takenOut: takenOut(since, planId) }];
     }),
   );
 }
 
-/** What a record changed of what a rollout is planned from; null: nothing. */
-function changeOf({ at, by, source, changes }: ChangeRecord): ChangeSince | null {
-  const own = changes.filter(({ table }) => !beside.has(table));
+/** What a record changed of what a rollout is planned from, and what it says that trips of a plan did; null: nothing. */
+function changeOf({ at, by, source, changes }: ChangeRecord, planId: string): ChangeSince | null {
+  const own = changes.filter((change) => !beside.has(change.table) || saysOfTrip(change, planId));
   if (own.length === 0) return null;
-  return { at, by, source, rows_count: own.length, only: own.length === 1 ? rowChanged(own[0]!) : null };
+  const counts = new Map<string, number>();
+  for (const { table } of own) counts.set(table, (counts.get(table) ?? 0) + 1);
+  const [{ kind }] = own as [RowChange];
+  return {
+    ...{ at, by, source, rows_count: own.length, only: own.length === 1 ? rowChanged(own[0]!) : null },
+    tables: [...counts].map(([table, rows_count]) => ({ table, rows_count })),
+    kind: own.every((change) => change.kind === kind) ? kind : 'edited',
+  };
+}
+
+const saysOfTrip = (change: RowChange, planId: string): boolean =>
+  change.table === 'planTrips' &&
+  change.kind === 'edited' &&
+  change.key.startsWith(`${planId}/`) &&
+  ('leftOn' in change.after || 'backOn' in change.after);
+
+/** Sites that were taken out of the trips of a plan and stand in none of them now, with the day they were to be handed over. */
+function takenOut(records: readonly ChangeRecord[], planId: string): ChangesSince['takenOut'] {
+  const taken = new Map<string, ChangesSince['takenOut'][number]>();
+  for (const { changes } of records) {
+    const backOn = new Map(
+      changes.flatMap((change) =>
+        change.kind === 'edited' && saysOfTrip(change, planId) ? [[change.key, change.after['backOn'] ?? null]] : [],
+      ),
+    );
+    const stops = changes.filter(({ table, key }) => table === 'planStops' && key.startsWith(`${planId}/`));
+    for (const change of stops) {
+      if (change.kind !== 'removed') continue;
+      const { siteId, tripId, handOver } = change.before;
+      if (siteId === undefined || handOver === undefined) continue;
+      // What is moved twice was to be handed over as it was worked out.
+      const was = taken.get(siteId)?.was ?? handOver;
+      taken.set(siteId, { siteId, was, backOn: backOn.get(`${planId}/${tripId}`) ?? null });
+    }
+    for (const { kind, key } of stops) if (kind === 'added') taken.delete(key.slice(planId.length + 1));
+  }
+  return [...taken.values()];
 }
 
 function rowChanged(change: RowChange): RowChanged {

@@ -1,4 +1,4 @@
-import { above, date, id, months, quantity, required, text } from './columns.ts';
+import { above, date, id, months, quantity, required, text, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const closures = defineTable({
@@ -15,6 +15,7 @@ export const closures = defineTable({
     months: months('The months of every year, by number.', 'from one date to another'),
     from: date('The first day.', '1950-01-01', '2150-12-31'),
     to: date('The last day.', '1950-01-01', '2150-12-31'),
+    isToGuessed: yesNo('Is the last day a guess, on which to look again?', 'no'),
     slower_factor: quantity('ratio', 'Hours take so many times as long.', {
       hard: above(0, 100),
       emptyMeans: 'closed',

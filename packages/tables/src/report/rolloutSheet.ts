@@ -151,15 +151,14 @@ export const rolloutSheet = z
             z.strictObject({
               siteId: z.string(),
               name: z.string(),
-              people: z.int(),
+              people: z.int().nullable(),
               was: day,
               now: perhapsDay.describe('Null: it is not handed over within the days looked at, or in no trip.'),
               later_days: z.int().nullable(),
+              why: z.string().nullable().describe('Why it is in no trip any more; null: it is in one.'),
             }),
           )
-          .describe(
-            'Sites handed over later than when the days were worked out last: those that no trip serves any more first, then the latest.',
-          ),
+          .describe('Sites handed over later than worked out: first those in no trip, then those none serves.'),
         said: z.string(),
       })
       .nullable()

@@ -9,10 +9,13 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { ChangedSince } from '../plans/ChangedSince.tsx';
 import { Searching } from '../plans/Searching.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
+import { toLookAgain } from './closedWays.ts';
+import { Arrivals, GoodsForms } from './GoodsForms.tsx';
 import { happenedTables, nextTrips, openArrivals, overdueTrips, type TripRows, tripsWithRows } from './happenedRows.ts';
-import { Arrivals, CarrierForms, CrewForms, GoodsForms, WayForms } from './OtherForms.tsx';
+import { CarrierForms, CrewForms } from './OtherForms.tsx';
 import { isTypedOf, TripEntry } from './TripEntry.tsx';
 import { TypedHere, useTypedForms } from './typedHere.ts';
+import { ClosedWays, WayForms } from './WayForms.tsx';
 import '../../../forms/forms.css';
 import '../plans/plans.css';
 import './happened.css';
@@ -32,6 +35,7 @@ export function EnterHappened() {
   const shown = sheet.plans.find(({ planId }) => planId === sheet.planId);
   const overdue = overdueTrips(trips);
   const late = rows === null ? [] : openArrivals(rows, today).filter(({ cells }) => cells['dueOn']! < today);
+  const guessed = rows === null ? [] : toLookAgain(rows, today);
   const next = nextTrips(trips);
   const told = trips.filter(({ trip }) => trip.state !== 'planned');
   const others = trips.filter((one) => one.trip.state === 'planned' && !next.includes(one));
@@ -67,11 +71,12 @@ export function EnterHappened() {
         )}
         <Searching programmeId={programmeId} sheet={sheet} />
         <ChangedSince programmeId={programmeId} sheet={sheet} />
-        {overdue.length + late.length === 0 || rows === null ? null : (
+        {overdue.length + late.length + guessed.length === 0 || rows === null ? null : (
           <section className="asked-first" aria-labelledby="asked-first">
             <h2 id="asked-first">{say('rolloutHappened.asked_first')}</h2>
             <Trips of={overdue} {...{ programmeId, today }} isAsked />
             <Arrivals of={late} {...{ programmeId, rows, today }} />
+            <ClosedWays of={guessed} {...{ programmeId, rows, today }} isAsked />
           </section>
         )}
         {trips.length === 0 ? null : (
@@ -91,7 +96,7 @@ export function EnterHappened() {
           <>
             <CarrierForms {...{ programmeId, rows, today }} />
             <GoodsForms {...{ programmeId, rows, today }} />
-            <WayForms {...{ programmeId, rows, today }} />
+            <WayForms {...{ programmeId, rows, today, sheet }} />
             <CrewForms {...{ programmeId, rows, today }} />
           </>
         )}

@@ -1,41 +1,30 @@
-import type { Column } from '@eavewell/tables';
 import { type ReactNode, useId, useRef, useState } from 'react';
 import { useChange } from '../../../api/useChange.ts';
 import { useWho } from '../../../api/useWho.ts';
-import { cellEntry, figureOf, isPercent, shownCell } from '../../../forms/cellEntry.ts';
+import { cellEntry, shownCell } from '../../../forms/cellEntry.ts';
 import { NotSaved } from '../../../forms/FaultSummary.tsx';
-import { FieldInput } from '../../../forms/FieldInput.tsx';
-import type { Option } from '../../../forms/options.ts';
 import { faultOf } from '../../../forms/outcome.ts';
-import { useFieldWords } from '../../../forms/useFieldWords.ts';
 import { whoId } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
-import type { Entered, EnteredCells, EntryFault } from './happenedChanges.ts';
+import type { Entered, EnteredCells } from './happenedChanges.ts';
+import { type FieldAsked, ShortField } from './ShortField.tsx';
+import { Asks, Faults } from './ShortFormSaid.tsx';
 import { useTyped } from './typedHere.ts';
-
-/** One thing a short form asks for. */
-export interface FieldAsked {
-  readonly field: string;
-  /** What judges it: the column into which it goes. */
-  readonly column: Column<unknown>;
-  readonly label: string;
-  readonly about?: string;
-  readonly options?: readonly Option[];
-  /** What stands in it at first, as the tables write it. */
-  readonly initial?: string | null;
-}
 
 export interface ShortFormProps {
   readonly programmeId: string;
   /** Names the form on its page, which keeps what is typed under it; left out: it is gone with the form. */
   readonly formId?: string;
-  readonly fields: readonly FieldAsked[];
+  /** What it asks for; where that follows from what was put in, by the cells that can be read so far. */
+  readonly fields: readonly FieldAsked[] | ((cells: EnteredCells) => readonly FieldAsked[]);
   readonly press: string;
   /** What the entry comes to, once every field can be read. */
   make(cells: EnteredCells): Entered;
   /** Asked for once it is saved. */
   onDone?(): void;
   readonly children?: ReactNode;
+  /** What the cells that can be read so far come to, said before it is entered. */
+  preview?(cells: EnteredCells): ReactNode;
   /** Days that may be put in at one press. */
   readonly fill?: { readonly press: string; readonly cells: EnteredCells };
 }
@@ -45,7 +34,8 @@ export interface ShortFormProps {
  * it is recorded is asked once on the page, not by each form.
  */
 // long: the form as it is read, its state before it
-export function ShortForm({ programmeId, formId, fields, press, make, onDone, children, fill }: ShortFormProps) {
+export function ShortForm(props: ShortFormProps) {
+  const { programmeId, formId, fields, press, make, onDone, children, fill, preview } = props;
   const { say, numbers } = useLanguage();
   const id = useId();
   const who = useWho();
@@ -54,7 +44,7 @@ export function ShortForm({ programmeId, formId, fields, press, make, onDone, ch
   const typed = useTyped(formId ?? null);
   const [made, setMade] = useState<Entered | null>(null);
   const [isTried, setTried] = useState(false);
-  const entries = fields.map((asked) => {
+  const entryOf = (asked: FieldAsked) => {
     const { field, column, initial = null } = asked;
     const cell = typed.cells[field] ?? null;
     const text = cell?.typed ?? shownCell(column, initial, numbers.decimalMark);
@@ -62,25 +52,29 @@ export function ShortForm({ programmeId, formId, fields, press, make, onDone, ch
     // What was just saved changes what stands there, and is no doubt.
     const isStale = cell !== null && cell.seen !== initial && state !== 'saving' && state !== 'saved';
     return { asked, text, entry, isStale };
-  });
+  };
+  // What was put in may ask for more, and that for more again.
+  let entries = (typeof fields === 'function' ? fields({}) : fields).map(entryOf);
+  for (let count = 0; typeof fields === 'function' && count !== entries.length; ) {
+    count = entries.length;
+    entries = fields(cellsOf(entries)).map(entryOf);
+  }
   const put = (field: string, text: string, chosen: number | null = null) => {
-    const { initial = null } = fields.find((asked) => asked.field === field) ?? {};
+    const { initial = null } = entries.find(({ asked }) => asked.field === field)?.asked ?? {};
     typed.type(field, { typed: text, chosen, seen: initial });
     setMade(null);
     if (state === 'saved') forget();
   };
   const goToFault = () =>
     requestAnimationFrame(() => box.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
-  const save = async () => {
+  const save = async (isAccepted: boolean) => {
     setTried(true);
     if (entries.some(({ entry, isStale }) => isStale || faultOf(entry) !== null)) return goToFault();
-    const cells = Object.fromEntries(
-      entries.map(({ asked, entry }) => [asked.field, entry.kind === 'cell' ? entry.cell : null]),
-    );
-    const next = make(cells);
+    const next = make(cellsOf(entries));
     setMade(next);
     if (next.faults.length > 0) return goToFault();
     if (who === '') return document.getElementById(whoId)?.focus();
+    if (next.asks !== undefined && !isAccepted) return;
     const { isSaved } = await change(next.changes);
     if (!isSaved) return;
     typed.leave();
@@ -88,6 +82,11 @@ export function ShortForm({ programmeId, formId, fields, press, make, onDone, ch
     setTried(false);
     onDone?.();
   };
+  const told = entries.flatMap(({ asked, entry, isStale }) => {
+    const said = isStale ? null : (faultOf(entry)?.said ?? made?.faults.find(({ field }) => field === asked.field));
+    return said == null ? [] : [{ asked, said }];
+  });
+  const asks = made === null || made.faults.length > 0 || state === 'saved' ? null : (made.asks ?? null);
   return (
     <form
       ref={box}
@@ -95,10 +94,11 @@ export function ShortForm({ programmeId, formId, fields, press, make, onDone, ch
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        void save();
+        void save(false);
       }}
     >
       {children}
+      {isTried ? <Faults {...{ id, told }} /> : null}
       <div className="fields">
         {entries.map(({ asked, text, entry, isStale }) => (
           <ShortField
@@ -113,11 +113,25 @@ export function ShortForm({ programmeId, formId, fields, press, make, onDone, ch
           />
         ))}
       </div>
+      {preview?.(cellsOf(entries))}
       <NotSaved outcome={outcome} />
+      {asks === null || who === '' ? null : (
+        <Asks
+          asks={asks}
+          isBusy={state === 'saving'}
+          onYes={() => void save(true)}
+          onBack={() => {
+            document.getElementById(`${id}-${asks.field}`)?.focus();
+            setMade(null);
+          }}
+        />
+      )}
       <p className="presses">
-        <button type="submit" className="button main" disabled={state === 'saving'}>
-          {press}
-        </button>
+        {asks !== null && who !== '' ? null : (
+          <button type="submit" className="button main" disabled={state === 'saving'}>
+            {press}
+          </button>
+        )}
         {fill === undefined ? null : (
           <button
             type="button"
@@ -139,92 +153,5 @@ export function ShortForm({ programmeId, formId, fields, press, make, onDone, ch
   );
 }
 
-function ShortField(props: {
-  readonly id: string;
-  readonly asked: FieldAsked;
-  readonly typed: string;
-  readonly entry: ReturnType<typeof cellEntry>;
-  readonly fault: EntryFault | null;
-  readonly isTried: boolean;
-  /** Somebody changed what stood in it since it was typed. */
-  readonly isStale: boolean;
-  onType(typed: string, chosen?: number): void;
-  onLeave(): void;
-}) {
-  const { say, numbers } = useLanguage();
-  const words = useFieldWords();
-  const { id, asked, typed, entry, fault, isTried, isStale, onType, onLeave } = props;
-  const { column, label, about } = asked;
-  const wrong = faultOf(entry);
-  // What is empty is not called wrong before it was tried.
-  const isShown = isTried || (typed !== '' && entry.kind === 'asks');
-  const told = isShown && wrong !== null ? wrong.said : fault;
-  const heed = entry.kind === 'cell' && told === null ? (entry.heed ?? entry.readAs) : null;
-  const values = dayInWords(told?.values ?? {}, numbers.date);
-  return (
-    <div className="field">
-      <div className="field-head">
-        <label htmlFor={id}>{label}</label>
-      </div>
-      <div className="field-value">
-        <FieldInput
-          {...{ id, label, column, typed }}
-          options={asked.options ?? null}
-          isOpen={false}
-          isInvalid={told !== null || isStale}
-          describedBy={`${id}-about ${id}-told`}
-          onType={onType}
-        />
-        <span className="unit">{words.unit(column)}</span>
-      </div>
-      <p id={`${id}-about`} className="small field-about">
-        {about}
-      </p>
-      <div id={`${id}-told`}>
-        {isStale ? <Stale {...{ asked, typed, onType, onLeave }} /> : null}
-        {told === null && heed === null ? null : (
-          <div className={told === null ? 'field-heed' : 'field-fault'}>
-            <p>{told === null ? say(heed!.key, heed!.values) : say(told.key, values)}</p>
-            {entry.kind === 'asks'
-              ? entry.readings.map((value) => (
-                  <button key={value} type="button" className="button" onClick={() => onType(typed, value)}>
-                    {figureOf(column, isPercent(column) ? value / 100 : value, numbers)}
-                  </button>
-                ))
-              : null}
-          </div>
-        )}
-      </div>
-    </div>
-  );
-}
-
-/** Somebody changed what stood in a field since it was typed: both, and whose stands. */
-function Stale(props: {
-  readonly asked: FieldAsked;
-  readonly typed: string;
-  onType(typed: string): void;
-  onLeave(): void;
-}) {
-  const { say, numbers } = useLanguage();
-  const { asked, typed, onType, onLeave } = props;
-  const theirs = shownCell(asked.column, asked.initial ?? null, numbers.decimalMark) || say('forms.not_known');
-  return (
-    <div className="field-fault">
-      <p>{say('forms.changed_since', { value: theirs })}</p>
-      <button type="button" className="button" onClick={onLeave}>
-        {say('forms.keep_theirs', { value: theirs })}
-      </button>
-      <button type="button" className="button" onClick={() => onType(typed)}>
-        {say('forms.keep_mine', { value: typed || say('forms.not_known') })}
-      </button>
-    </div>
-  );
-}
-
-/** Days among the values of a sentence are said as days. */
-function dayInWords(values: Readonly<Record<string, unknown>>, date: (day: string) => string) {
-  return Object.fromEntries(
-    Object.entries(values).map(([name, value]) => [name, name === 'day' ? date(String(value)) : value]),
-  ) as Record<string, string | number>;
-}
+const cellsOf = (entries: readonly { asked: FieldAsked; entry: ReturnType<typeof cellEntry> }[]): EnteredCells =>
+  Object.fromEntries(entries.map(({ asked, entry }) => [asked.field, entry.kind === 'cell' ? entry.cell : null]));

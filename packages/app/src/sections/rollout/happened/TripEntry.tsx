@@ -11,7 +11,8 @@ import {
   mendedTrip,
 } from './happenedChanges.ts';
 import { keptDay, type TripRows } from './happenedRows.ts';
-import { type FieldAsked, ShortForm } from './ShortForm.tsx';
+import type { FieldAsked } from './ShortField.tsx';
+import { ShortForm } from './ShortForm.tsx';
 import { useTypedForms } from './typedHere.ts';
 
 const columns = folderTables.planTrips.columns;

@@ -2,18 +2,17 @@ import { describe, expect, test } from 'vitest';
 import { crewAwayEntry } from './crewAway.ts';
 import {
   againEntry,
-  areaChoice,
   backEntry,
   backLaterEntry,
   brokeEntry,
   cameEntry,
-  closedEntry,
   goodsLaterEntry,
   handOverField,
   laterEntry,
   leftEntry,
   mendedTrip,
 } from './happenedChanges.ts';
+import { openArrivals } from './happenedRows.ts';
 
 const today = '2031-06-10';
 const row = (table: string, key: string, cells: Readonly<Record<string, string>>) => ({ table, key, cells });
@@ -116,30 +115,11 @@ describe('what carries, what is closed, who is away', () => {
   });
 
   test('it is there again: the last day without is the day before', () => {
-    expect(againEntry(away, { again: '2031-07-01' }).changes[0]).toMatchObject({
+    expect(againEntry([away], { again: '2031-07-01' }).changes[0]).toMatchObject({
       ...{ before: { to: null }, after: { to: '2031-06-30' } },
     });
-    expect(againEntry(away, { again: '2031-06-02' }).changes[0]).toMatchObject({ after: { to: '2031-06-01' } });
-    expect(faultsOf(againEntry(away, { again: '2031-06-01' }))).toEqual(['again']);
-  });
-
-  test('a way or all of an area is closed from one day to another', () => {
-    const dates = { from: '2031-07-01', to: '2031-07-31' };
-    // Rows that others named by their own letters are none of its numbers.
-    const others = [row('closures', 'SEA6', {}), row('ways', 'CL7', {})];
-    expect(closedEntry(others, { what: 'W2', ...dates, reason: 'flood' }).changes).toEqual([
-      {
-        ...{ kind: 'added', table: 'closures', key: 'CL1' },
-        after: { closureId: 'CL1', wayId: 'W2', ...dates, reason: 'flood' },
-      },
-    ]);
-    const area = closedEntry([], { what: areaChoice('upper valley'), ...dates, slower_factor: '1.5' });
-    expect(area.changes[0]).toMatchObject({
-      after: { closureId: 'CL1', weatherArea: 'upper valley', ...dates, slower_factor: '1.5' },
-    });
-    expect(area.changes[0]).not.toMatchObject({ after: { wayId: expect.anything() } });
-    expect(faultsOf(closedEntry([], { what: 'W2', from: '2031-07-01', to: null }))).toEqual(['to']);
-    expect(faultsOf(closedEntry([], { what: 'W2', from: '2031-07-01', to: '2031-06-01' }))).toEqual(['to']);
+    expect(againEntry([away], { again: '2031-06-02' }).changes[0]).toMatchObject({ after: { to: '2031-06-01' } });
+    expect(faultsOf(againEntry([away], { again: '2031-06-01' }))).toEqual(['again']);
   });
 
   test('a crew is away: its own calendar says so; one that others share is copied first', () => {
@@ -186,22 +166,43 @@ describe('goods', () => {
     ]);
   });
 
-  test('fewer came: the rest is an arrival of its own where a day is stated for it', () => {
-    const cells = { cameOn: '2031-06-08', quantity: '12.5', restOn: '2031-07-20' };
-    const { changes } = cameEntry(arrival, [arrival], cells, today);
+  test('fewer came: the rest is an arrival of its own on its day, or comes no more', () => {
+    const cells = { cameOn: '2031-06-08', quantity: '12.5', rest: 'on', restOn: '2031-07-20' };
+    const { changes, asks } = cameEntry(arrival, [arrival], cells, today);
+    expect(asks).toBeUndefined();
     expect(changes[0]).toMatchObject({ before: { quantity: '40' }, after: { quantity: '12.5' } });
     expect(changes[1]).toEqual({
       ...{ kind: 'added', table: 'arrivals', key: 'AR08' },
       after: { arrivalId: 'AR08', store: 'main', partId: 'tank', quantity: '27.5', dueOn: '2031-07-20' },
     });
-    expect(cameEntry(arrival, [arrival], { ...cells, restOn: null }, today).changes).toHaveLength(1);
+    expect(cameEntry(arrival, [arrival], { ...cells, rest: 'none', restOn: null }, today).changes).toHaveLength(1);
   });
 
-  test('cannot come tomorrow, nor leave a rest of nothing', () => {
+  test('nobody knows when the rest comes: a day to ask again, as uncertain as it is far, so that it is asked after', () => {
+    const cells = { cameOn: '2031-06-08', quantity: '30', rest: 'unknown', restOn: '2031-07-01' };
+    const { changes } = cameEntry(arrival, [arrival], cells, today);
+    // From 10 June to 1 July.
+    const after = { ...{ quantity: '10', dueOn: '2031-07-01', slipHigh_days: '21' } };
+    expect(changes[1]).toMatchObject({ kind: 'added', after });
+    const asked = row('arrivals', 'AR08', { store: 'main', partId: 'tank', ...after });
+    expect(openArrivals([asked], '2031-07-02')).toEqual([asked]);
+  });
+
+  test('more came than were promised: it is asked first, and written as it came', () => {
+    const { changes, asks, faults } = cameEntry(arrival, [], { cameOn: '2031-06-08', quantity: '52' }, today);
+    expect(faults).toEqual([]);
+    expect(asks).toMatchObject({ field: 'quantity', values: { more: 12, promised: 40 } });
+    expect(changes).toMatchObject([{ key: 'AR07', after: { quantity: '52' } }]);
+  });
+
+  test('cannot come tomorrow, nor the rest without a word or on a day that is past', () => {
     expect(faultsOf(cameEntry(arrival, [], { cameOn: '2031-06-11', quantity: '40' }, today))).toEqual(['cameOn']);
-    const whole = { cameOn: '2031-06-08', quantity: '40', restOn: '2031-07-01' };
-    expect(faultsOf(cameEntry(arrival, [], whole, today))).toEqual(['restOn']);
-    expect(faultsOf(cameEntry(arrival, [], { ...whole, quantity: null }, today))).toEqual(['quantity']);
+    const fewer = { cameOn: '2031-06-08', quantity: '8' };
+    expect(faultsOf(cameEntry(arrival, [], fewer, today))).toEqual(['rest']);
+    expect(faultsOf(cameEntry(arrival, [], { ...fewer, rest: 'on' }, today))).toEqual(['restOn']);
+    expect(faultsOf(cameEntry(arrival, [], { ...fewer, rest: 'on', restOn: '2031-06-09' }, today))).toEqual(['restOn']);
+    expect(faultsOf(cameEntry(arrival, [], { ...fewer, rest: 'unknown', restOn: today }, today))).toEqual(['restOn']);
+    expect(faultsOf(cameEntry(arrival, [], { cameOn: '2031-06-08', quantity: null }, today))).toEqual(['quantity']);
   });
 
   test('come later: another day, with its lateness as it was', () => {

@@ -15,18 +15,20 @@ export interface EntryFault {
 export interface Entered {
   readonly changes: readonly RowChange[];
   readonly faults: readonly EntryFault[];
+  /** What is asked before it is entered; left out: nothing. */
+  readonly asks?: Pick<EntryFault, 'field' | 'key' | 'values'>;
 }
 
 /** Cells as the tables write them, by field; null is empty. */
 export type EnteredCells = Readonly<Record<string, string | null>>;
 
 const cellOf = (row: RowNow, column: string): string | null => row.cells[column] ?? null;
-const cannot = (...faults: readonly EntryFault[]): Entered => ({ changes: [], faults });
-const come = (changes: readonly (RowChange | null)[]): Entered => ({
+export const cannot = (...faults: readonly EntryFault[]): Entered => ({ changes: [], faults });
+export const come = (changes: readonly (RowChange | null)[]): Entered => ({
   changes: changes.filter((change) => change !== null),
   faults: [],
 });
-const needed = (field: string): EntryFault => ({ field, key: 'forms.fault_missing' });
+export const needed = (field: string): EntryFault => ({ field, key: 'forms.fault_missing' });
 
 /** The day before or after another [ISO]. */
 export function dayBeside(day: string, days: number): string {
@@ -35,12 +37,16 @@ export function dayBeside(day: string, days: number): string {
   return at.toISOString().slice(0, 10);
 }
 
+/** Days from one day to another [ISO]. */
+export const daysTo = (from: string, to: string): number =>
+  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);
+
 /** What happened has happened by today. */
 function notYet(field: string, day: string | null, today: string): readonly EntryFault[] {
   return day !== null && day > today ? [{ field, key: 'rolloutHappened.fault_future' }] : [];
 }
 
-function notBefore(field: string, day: string | null, least: string | null): readonly EntryFault[] {
+export function notBefore(field: string, day: string | null, least: string | null): readonly EntryFault[] {
   return day !== null && least !== null && day < least
     ? [{ field, key: 'rolloutHappened.fault_before', values: { day: least } }]
     : [];
@@ -142,7 +148,13 @@ export function mendedTrip(
 const withoutEmpty = (cells: EnteredCells): Record<string, string> =>
   Object.fromEntries(Object.entries(cells).flatMap(([column, cell]) => (cell === null ? [] : [[column, cell]])));
 
-function addedRow(table: string, idColumn: string, cells: EnteredCells, rows: readonly RowNow[], letters: string) {
+export function addedRow(
+  table: string,
+  idColumn: string,
+  cells: EnteredCells,
+  rows: readonly RowNow[],
+  letters: string,
+) {
   // Ids that others gave by their own letters are left to them.
   const isOurs = new RegExp(`^${letters}\\d+$`);
   const ids = rows.filter((row) => row.table === table && isOurs.test(row.key)).map(({ key }) => key);
@@ -167,37 +179,55 @@ export function brokeEntry(rows: readonly RowNow[], cells: EnteredCells): Entere
   return come([addedRow('carriersAway', 'awayId', { carrierId, count, from, to, reason }, rows, 'A')]);
 }
 
-/** A carrier, a way or a crew is there again from a day on: the last day without is the one before. */
-export function againEntry(row: RowNow, { again = null }: EnteredCells): Entered {
+/** A carrier is there again, or ways that closed together, from a day on: the last day without is the one before, and no guess. */
+export function againEntry(rows: readonly RowNow[], { again = null }: EnteredCells): Entered {
   if (again === null) return cannot(needed('again'));
-  const from = cellOf(row, 'from');
-  const faults = from === null ? [] : notBefore('again', again, dayBeside(from, 1));
-  return faults.length > 0 ? cannot(...faults) : come([edited(row, { to: dayBeside(again, -1) })]);
+  const [from] = rows.flatMap((row) => cellOf(row, 'from') ?? []).sort((a, b) => (a < b ? 1 : -1));
+  const faults = from === undefined ? [] : notBefore('again', again, dayBeside(from, 1));
+  if (faults.length > 0) return cannot(...faults);
+  return come(rows.map((row) => edited(row, { to: dayBeside(again, -1), ...sureEnd(row) })));
 }
+
+const sureEnd = ({ table }: RowNow) => (table === 'closures' ? { isToGuessed: null } : {});
+
+/** As late as the table of arrivals takes [day]. */
+const mostLate_days = 3660;
 
 /**
  * Goods came. The arrival is written as it came: its day, how many, and no more lateness; what is still to come of them is an
- * arrival of its own. What was promised stands in the history of the row.
+ * arrival of its own. Where nobody knows when, its day is the one to ask again, and it may be as late again as that is away:
+ * so it is asked after. More than were promised is asked about first. What was promised stands in the history of the row.
+ *
+ * @param cells - cameOn, quantity; of fewer than promised `rest` (`on`, `unknown`, `none`) and restOn
  */
 export function cameEntry(arrival: RowNow, rows: readonly RowNow[], cells: EnteredCells, today: string): Entered {
-  const { cameOn = null, quantity = null, restOn = null } = cells;
+  const { cameOn = null, quantity = null, rest = null, restOn = null } = cells;
+  const promised = Number(cellOf(arrival, 'quantity'));
+  const missing = quantity === null ? 0 : Number((promised - Number(quantity)).toPrecision(12));
+  const isToCome = missing > 0 && (rest === 'on' || rest === 'unknown');
+  const least = rest === 'unknown' ? dayBeside(today, 1) : today;
   const faults = [
     ...(cameOn === null ? [needed('cameOn')] : notYet('cameOn', cameOn, today)),
     ...(quantity === null ? [needed('quantity')] : []),
-    ...notBefore('restOn', restOn, cameOn),
+    ...(missing > 0 && rest === null ? [needed('rest')] : []),
+    ...(isToCome && restOn === null ? [needed('restOn')] : []),
+    ...(isToCome ? notBefore('restOn', restOn, least) : []),
   ];
   if (faults.length > 0 || quantity === null) return cannot(...faults);
-  const promised = Number(cellOf(arrival, 'quantity'));
-  const rest = Number((promised - Number(quantity)).toPrecision(12));
-  if (restOn !== null && !(rest > 0)) return cannot({ field: 'restOn', key: 'rolloutHappened.fault_no_rest' });
   const sure = { slipLow_days: null, slipLikely_days: null, slipHigh_days: null };
   const { store = null, partId = null } = arrival.cells;
-  return come([
+  const away_days = Math.min(mostLate_days, daysTo(today, restOn ?? today));
+  const slipHigh_days = rest === 'unknown' ? String(away_days) : null;
+  const stillToCome = { store, partId, quantity: String(missing), dueOn: restOn, slipHigh_days };
+  const entered = come([
     edited(arrival, { dueOn: cameOn, quantity, ...sure }),
-    restOn === null
-      ? null
-      : addedRow('arrivals', 'arrivalId', { store, partId, quantity: String(rest), dueOn: restOn }, rows, 'AR'),
+    isToCome ? addedRow('arrivals', 'arrivalId', stillToCome, rows, 'AR') : null,
   ]);
+  if (missing >= 0) return entered;
+  return {
+    ...entered,
+    asks: { field: 'quantity', key: 'rolloutHappened.asks_more', values: { more: -missing, promised } },
+  };
 }
 
 /** Goods come later than they were due. */
@@ -205,21 +235,4 @@ export function goodsLaterEntry(arrival: RowNow, { dueOn = null }: EnteredCells,
   if (dueOn === null) return cannot(needed('dueOn'));
   const faults = notBefore('dueOn', dueOn, today);
   return faults.length > 0 ? cannot(...faults) : come([edited(arrival, { dueOn })]);
-}
-
-/** Ways that are chosen together: one of them, or all of an area. */
-export const areaChoice = (area: string): string => `area:${area}`;
-
-/** A way is closed, or slower, from one day to another. */
-export function closedEntry(rows: readonly RowNow[], cells: EnteredCells): Entered {
-  const { what = null, from = null, to = null, slower_factor = null, reason = null } = cells;
-  const faults = [
-    ...(what === null ? [needed('what')] : []),
-    ...(from === null ? [needed('from')] : []),
-    ...(to === null ? [needed('to')] : notBefore('to', to, from)),
-  ];
-  if (faults.length > 0 || what === null) return cannot(...faults);
-  const isArea = what.startsWith(areaChoice(''));
-  const place = { wayId: isArea ? null : what, weatherArea: isArea ? what.slice(areaChoice('').length) : null };
-  return come([addedRow('closures', 'closureId', { ...place, from, to, slower_factor, reason }, rows, 'CL')]);
 }

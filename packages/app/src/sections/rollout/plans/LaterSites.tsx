@@ -26,19 +26,22 @@ export function LaterSites({ later }: { readonly later: Later }) {
 
 function List({ later }: { readonly later: Later }) {
   const { say, numbers } = useLanguage();
+  const of = (people: number | null) => (people === null ? say('rolloutPlans.people_unknown') : numbers.people(people));
   return (
     <ul className="plain-list later-sites">
-      {later.map(({ siteId, name, people, was, now, later_days }) => (
+      {later.map(({ siteId, name, people, was, now, later_days, why }) => (
         <li key={siteId}>
           <b>{name}</b>{' '}
-          {now === null || later_days === null
-            ? say('rolloutPlans.later_never', { people: numbers.people(people), was: numbers.date(was) })
-            : say('rolloutPlans.later_by', {
-                people: numbers.people(people),
-                days: numbers.days(later_days),
-                was: numbers.date(was),
-                now: numbers.date(now),
-              })}
+          {why !== null
+            ? `${say('rolloutPlans.later_gone', { people: of(people), was: numbers.date(was) })} ${why}`
+            : now === null || later_days === null
+              ? say('rolloutPlans.later_never', { people: of(people), was: numbers.date(was) })
+              : say('rolloutPlans.later_by', {
+                  people: of(people),
+                  days: numbers.days(later_days),
+                  was: numbers.date(was),
+                  now: numbers.date(now),
+                })}
         </li>
       ))}
     </ul>
