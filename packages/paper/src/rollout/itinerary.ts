@@ -1,11 +1,10 @@
-import { daysOfTrip, type TripDay, type TripEvent } from '@eavewell/report';
+import { daysOfTrip, kg, type TripDay, type TripEvent } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { mm } from '../document/sheetSize.ts';
 import { type Band, columns, heading, paragraph } from '../flow/index.ts';
 import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
 import { type RolloutPaper, rolloutPaper } from './laid.ts';
-import { kg } from './masses.ts';
 
 /** A crew with its trips, in the order they go. */
 export interface CrewOnPaper {

@@ -1,4 +1,4 @@
-import { loadOfTrip, type TripLoad } from '@eavewell/report';
+import { kg, loadOfTrip, massOf, type TripLoad } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { HeadSaid } from '../document/heads.ts';
 import { Setter } from '../document/setter.ts';
@@ -9,7 +9,6 @@ import { type FactSaid, factsBand } from './facts.ts';
 import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
 import { type PaperPart, type RolloutPaper, rolloutPaper } from './laid.ts';
 import { loadTable } from './loadTable.ts';
-import { kg, massOf } from './masses.ts';
 import { signatures } from './signatures.ts';
 
 /**

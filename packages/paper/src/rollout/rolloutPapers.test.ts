@@ -138,6 +138,12 @@ describe('the manifest of a boat', () => {
     expect(with_kg(900, { mode: 'foot', carrierId: null })).toContain(told('what porters carry on path to Vennaro'));
     // More than the boat may carry bounds nothing.
     expect(with_kg(1700, { isOfWay: true })).toContain(squeezed('The limit of 1,600 kg is what longboat may carry.'));
+    // Where nobody wrote a limit, the sum says so, and names none.
+    const carriers = trip.carriers.map((one) => ({ ...one, limit_kg: null }));
+    const legs = trip.legs.map((one) => ({ ...one, limit_kg: null, limitBy: null }));
+    const none = said({ ...trip, carriers, legs }).join('');
+    expect(none).toContain(squeezed('Parts and fuel; no limit is written down: whoever answers for the boat'));
+    expect(none).not.toContain(squeezed('The limit of'));
   });
 
   it('has one room to spare, in figures and in the boat: that of the way where less passes than the boat takes', () => {

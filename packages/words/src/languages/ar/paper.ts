@@ -626,6 +626,7 @@ export const rolloutPapers = {
   "sure_range": "باحتمال متساوٍ قبل {p50}؛ وتسع مرات من عشر قبل {p90}.",
   "sure_unknown": "لم يُحسب مدى التأكد من ذلك: اسألوا من جديد قبل أسبوع.",
   "total_left": "الحد {limit}: يبقى {left}",
+  "total_none": "لا حد مكتوب: يحدده المسؤول عن القارب أو الشاحنة",
   "total_over": "الحد {limit}: زيادة {over}",
   "trip": "الرحلة {trip}: من {leaves} إلى {back}",
   "trips_of": "الرحلات: {count}",

@@ -625,6 +625,7 @@ export const rolloutPapers = {
   "sure_range": "आधी संभावना {p50} तक; दस में नौ बार {p90} तक।",
   "sure_unknown": "यह कितना पक्का है, इसका हिसाब नहीं हुआ: एक सप्ताह पहले फिर पूछें।",
   "total_left": "सीमा {limit}: {left} बाक़ी",
+  "total_none": "कोई सीमा लिखी नहीं: नाव या ट्रक का ज़िम्मेदार तय करता है",
   "total_over": "सीमा {limit}: {over} ज़्यादा",
   "trip": "यात्रा {trip}: {leaves} से {back}",
   "trips_of": "यात्राएँ: {count}",
