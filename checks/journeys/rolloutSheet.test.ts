@@ -98,7 +98,12 @@ journey('on a phone it is told who leaves next over all crews, and what lies in 
   expect(await next.count()).toBe(Math.min(4, planned.length));
   const [day, year] = [Number(planned[0]!.leaves.slice(8)), planned[0]!.leaves.slice(0, 4)];
   expect(await next.first().textContent()).toMatch(new RegExp(`${day} [A-Z][a-z]+ ${year}: ${planned[0]!.name}`));
-  expect(await next.first().getByRole('link', { name: /^manifest of/ }).count()).toBe(1);
+  expect(
+    await next
+      .first()
+      .getByRole('link', { name: /^manifest of/ })
+      .count(),
+  ).toBe(1);
   const stores = page.getByRole('region', { name: 'Stock' });
   expect(await stores.locator('p').first().textContent()).toMatch(/in its store or comes in time|short/);
   const part = stores.locator('li').first();

@@ -70,7 +70,7 @@ function stopCells(stop: TripLoad['stops'][number], language: Language): readonl
   const { nth, name } = stop;
   const people = stop.people === null ? say('pack.not_known') : numbers.people(stop.people);
   return [
-    text(say('rolloutPapers.stop', { nth, site: name, people }), 'strong'),
+    text(say('rolloutPapers.stop', { nth, site: name, people }), 'strong', beforeMass_count),
     ...[blank, blank],
     text(massOf(stop, language), 'strong'),
   ];
@@ -92,9 +92,16 @@ function lineCells(line: AboardLine, language: Language): readonly Cell[] {
   ];
 }
 
-/** The crew is told last, and may end a page alone; what stands against the limit stays together. */
+/** Words of a sum stand over the columns before its mass, or over all where it has none. */
+const [beforeMass_count, columns_count] = [3, 8] as const;
+
+/** Sums, what they are held against and the crew end no page: who signs stands under them. */
 const totals = (load: TripLoad, trip: TripOnPaper, language: Language): readonly Row[] =>
-  totalsOfLoad(load, trip, language).map(({ said, mass }, at, { length }) => ({
-    isHead: at < length - 1,
-    cells: [text(said, 'strong'), blank, blank, text(mass, 'strong')],
+  totalsOfLoad(load, trip, language).map(({ said, mass }) => ({
+    isHead: true,
+    cells: [
+      text(said, 'strong', mass === '' ? columns_count : beforeMass_count),
+      ...[blank, blank],
+      mass === '' ? blank : text(mass, 'strong'),
+    ],
   }));
