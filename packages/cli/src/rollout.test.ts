@@ -1,3 +1,4 @@
+// long: one made-up programme, and all that the command says of its rollout
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
