@@ -7,7 +7,7 @@ import { type RolloutReport, rolloutReport, rolloutSchemaText } from '@eavewell/
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keptRun } from './keptRun.ts';
-import { made, quick, settings, sites, tables } from './rolloutForTests.ts';
+import { carrier, made, quick, settings, sites, tables } from './rolloutForTests.ts';
 
 const eavewell = (...args: readonly string[]) => keptRun(args);
 let room: string;

@@ -14,7 +14,7 @@ export const sites = programme.tables.sites!.map((row, at) => ({
   ...{ handOverDay: null, place: ['jetty', 'jetty', 'hill'][at]! },
 }));
 const place = (placeId: string, name: string, kind: string) => ({ placeId, name, kind });
-const carrier = { limit_kg: 900, carriers_count: 1, cost_per_day: 45, currency: 'USD', priceDate: '2026-02-01' };
+export const carrier = { limit_kg: 900, carriers_count: 1, cost_per_day: 45, currency: 'USD', priceDate: '2026-02-01' };
 export const tables = {
   ...{ sites, gauges: programme.tables.gauges! },
   roofs: sites.map(({ siteId }) => ({ siteId, roofId: 'R1', material: 'corrugatedMetal', planArea_m2: 80 })),
