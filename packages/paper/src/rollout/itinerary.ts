@@ -77,7 +77,7 @@ function dayBand(
   const { say, numbers } = language;
   const said = day.events.flatMap((event) => eventSaid(event, given, language));
   const sleeps = day.sleeps === null ? [] : [say('rolloutPapers.night', { place: namesOf(given)(day.sleeps) })];
-  const texts = [...said, ...sleeps];
+  const texts = [...said, ...sleeps, ...(day.night === null ? [] : [day.night])];
   const doing = (own: number) => [
     ...(day.isOnRiver
       ? paragraph(setter, own, say('rolloutPapers.day_river'), { weight: 'strong', before_pt: 1 })

@@ -270,6 +270,8 @@ export const rolloutTrip = z.strictObject({
         day,
         said: z.array(z.string()).describe('What the crew does that day, in order.'),
         sleeps: z.string().nullable().describe('Where it spends the night; null: at its base.'),
+        night: z.string().optional().describe('What is said of a night that is spent at no place.'),
+        isAfloat: z.boolean().optional().describe('Is a way by river gone that day? Left out: not known.'),
         siteIds: z.array(z.string()),
       }),
     )
