@@ -231,11 +231,9 @@ export const rolloutTrip = z.strictObject({
   stamp: z.string(),
   programme: z.string(),
   planId: z.string(),
-  plan: z.string(),
-  isInForce: z.boolean(),
+  ...{ plan: z.string(), isInForce: z.boolean() },
   crew: crewOfSheet.omit({ trips: true }),
-  trip: tripOfSheet,
-  legs: aTrip.legs,
+  ...{ trip: tripOfSheet, legs: aTrip.legs },
   aboard: z
     .array(
       z.strictObject({

@@ -69,7 +69,16 @@ export function firstHour(calendar: WorkDays, closed: Uint8Array | null, time: n
   return open === day ? time : open;
 }
 
-/** When so many days of work that begin at `time` are done; Infinity beyond the horizon. */
+/**
+ * When are so many days of work done that begin at a time?
+ *
+ * @param calendar - days of work [day]
+ * @param closed - 1 on days on which nothing goes [count]; null: none
+ * @param time - they may be begun at [day]
+ * @param days - of work [day]
+ * @returns when they are done [day]; Infinity beyond the horizon
+ * @definition docs/methods/rollout.md, time
+ */
 export function afterDays(calendar: WorkDays, closed: Uint8Array | null, time: number, days: number): number {
   if (days <= timeSlack_days) return time;
   const day = Math.floor(time);
@@ -95,8 +104,16 @@ function afterOpenDays(calendar: WorkDays, closed: Uint8Array, time: number, day
 }
 
 /**
- * When so many hours on a river that may begin at `time` are done, in the first `river_h` hours of each day: what is not done on the day on which it
- * could begin is begun in the morning. Infinity beyond the horizon.
+ * When are so many hours on a river done? What would not be done on the day on which it could begin is begun in the next morning.
+ *
+ * @param calendar - days of work [day]
+ * @param closed - 1 on days on which nothing goes [count]; null: none
+ * @param time - they may be begun at [day]
+ * @param hours - on the river [h]
+ * @param day_h - hours of a day [h]
+ * @param river_h - its first in which boats may be out [h]
+ * @returns when they are done [day]; Infinity beyond the horizon
+ * @definition docs/decisions/0398-no-night-on-open-water.md
  */
 export function afterRiver(
   calendar: WorkDays,
