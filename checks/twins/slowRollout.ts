@@ -176,18 +176,17 @@ export class SlowRollout {
     if (hours <= tiny) return from;
     const most = Math.min(this.day_h(crew), this.problem.riverEnds_h);
     if (most <= 0) return null;
-    const isShort = hours <= most + tiny;
-    let left = hours;
-    for (
-      let at = this.firstHour(crew, area, from);
-      at !== null;
-      at = this.firstHour(crew, area, { day: at.day + 1, used_h: 0 })
-    ) {
-      const room = Math.max(0, most - at.used_h);
-      if (left <= room + tiny) return this.used(crew, at.day, at.used_h + left);
-      if (!isShort) left -= room;
+    const first = this.firstHour(crew, area, from);
+    if (first === null) return null;
+    if (first.used_h + hours <= most + tiny) return this.used(crew, first.day, first.used_h + hours);
+    // What does not end today begins in a morning.
+    let day = first.used_h > tiny ? first.day + 1 : first.day;
+    for (let left = hours; ; left -= most) {
+      const morning = this.firstHour(crew, area, { day, used_h: 0 });
+      if (morning === null) return null;
+      if (left <= most + tiny) return this.used(crew, morning.day, left);
+      day = morning.day + 1;
     }
-    return null;
   }
 
   private periodOf(day: number): number {

@@ -20,7 +20,7 @@ import {
   type WayStop,
 } from './programme/ways/index.ts';
 import { kitAtSite, type ReadyKit } from './programmeKit.ts';
-import { type CrewMarket, crewOf, poolsOf, travelKey } from './programmeRolloutCrews.ts';
+import { type CrewMarket, crewOf, poolsOf, riverDayOf, travelKey } from './programmeRolloutCrews.ts';
 import type { PlanDays } from './programmeRolloutDays.ts';
 import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
 import { type HaulMarket, haulLegs, haulOf, placeStop } from './programmeRolloutHauls.ts';
@@ -134,11 +134,11 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
     underWay: new Set(past.flatMap(({ state, stops }) => (state === 'underWay' ? stops.map((one) => one.siteId) : []))),
   });
   problems.push(...found.problems);
-  const byKey = partiesOf(crews);
+  const byKey = partiesOf(crews, settings.riverEnds_h);
   const parties = [...byKey.values()];
   const travelOf = new Map([...byKey.keys()].map((key, at) => [key, at]));
   const stops = [...placeIds.map(placeStop), ...found.jobs.map(jobStop)];
-  const hauls = stores.flatMap((store) => haulLegs(store, forward.get(store), carriers));
+  const hauls = stores.flatMap((store) => haulLegs(store, forward.get(store), facts));
   const single = hauls.map(({ leg }) => leg);
   const legs = travelBetween(ways, stops, parties, single);
   problems.push(...legs.problems);
@@ -247,14 +247,16 @@ function withPossible(
   return [...new Set([...stores, ...[...forward.keys()].filter(isFilled)])].sort();
 }
 
-/** Crews that go by the same carriers with as many porters travel alike. */
-function partiesOf(crews: readonly CrewFacts[]): ReadonlyMap<string, Party> {
+/** What the crews of each key travel as. */
+function partiesOf(crews: readonly CrewFacts[], riverEnds_h: number): ReadonlyMap<string, Party> {
   const found = new Map<string, Party>();
   for (const crew of crews) {
-    const known = found.get(travelKey(crew));
+    const key = travelKey(crew, riverEnds_h);
+    const known = found.get(key);
     const partyId = known === undefined ? crew.crewId : `${known.partyId}, ${crew.crewId}`;
     const carrierIds = [...new Set(crew.carrierIds)].sort();
-    found.set(travelKey(crew), { partyId, carrierIds, porters_count: Math.max(0, crew.porters_count) });
+    const porters_count = Math.max(0, crew.porters_count);
+    found.set(key, { partyId, carrierIds, porters_count, riverDay_h: riverDayOf(crew, riverEnds_h) });
   }
   return found;
 }

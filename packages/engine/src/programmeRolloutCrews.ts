@@ -26,9 +26,14 @@ export interface CrewMarket {
   readonly past: readonly PastTrip[];
 }
 
-/** Crews of one key travel alike: by the same carriers, with as many porters. */
-export function travelKey({ carrierIds, porters_count }: CrewFacts): string {
-  return [porters_count, ...[...new Set(carrierIds)].sort()].join(' ');
+/** Crews of one key travel alike: by the same carriers, with as many porters, as long on a river each day. */
+export function travelKey(crew: CrewFacts, riverEnds_h: number): string {
+  return [crew.porters_count, riverDayOf(crew, riverEnds_h), ...[...new Set(crew.carrierIds)].sort()].join(' ');
+}
+
+/** Hours of a crew's day in which its boats may be out. */
+export function riverDayOf({ work_h_per_day }: CrewFacts, riverEnds_h: number): number {
+  return Math.max(0, Math.min(work_h_per_day, riverEnds_h));
 }
 
 /** A crew as the rollout sees it. */
@@ -41,7 +46,7 @@ export function crewOf(crew: CrewFacts, market: CrewMarket, problems: Problem[])
   const skills = crew.skills.filter((skill) => skillIds.includes(skill));
   return {
     ...{ crewId: crew.crewId, base: placeIds.indexOf(crew.base), store: stores.indexOf(crew.store), works },
-    travel: travelOf.get(travelKey(crew))!,
+    travel: travelOf.get(travelKey(crew, facts.settings.riverEnds_h))!,
     skills: skills.reduce((bits, skill) => bits + 2 ** skillIds.indexOf(skill), 0),
     work_h_per_day: Math.max(0, crew.work_h_per_day),
     mostDaysAway: crew.mostDaysAway ?? plan.horizon_days,

@@ -1,5 +1,11 @@
-import { type Carrier, engineProblem, type LegLimit, type Problem } from './kernel/index.ts';
-import type { Haul, Pool } from './programme/rollout/index.ts';
+import {
+  engineProblem,
+  type LegLimit,
+  type Problem,
+  type ProgrammeFacts,
+  type RolloutSettings,
+} from './kernel/index.ts';
+import { afterDays, afterRiver, endDay, type Haul, type Pool, workDays } from './programme/rollout/index.ts';
 import type { ExplainedWay, NoWay, SingleLeg, WayStop } from './programme/ways/index.ts';
 import { type CrewMarket, costOfCarrier, isVehicle } from './programmeRolloutCrews.ts';
 import type { filledStores } from './programmeRolloutStock.ts';
@@ -22,21 +28,22 @@ export interface HaulLeg {
 /** A place as a stop, without a load of its own. */
 export const placeStop = (placeId: string): WayStop => ({ stopId: placeId, place: placeId, load: null });
 
-/** Hours of a day on which a store is filled, common practice without a source; and what of a day rounding may add. */
+/** Hours of a day on which a store is filled, common practice without a source. */
 const haulDay_h = 8;
-const roundingSlack_days = 1e-9;
+/** A haul that takes longer is not gone [day]. Ours: no programme waits a hundred years. */
+const mostHaul_days = 36_500;
 
 /** A store is filled by the carrier that is named for it, and on stretches of other kinds by whatever truck or boat there is. */
 export function haulLegs(
   store: string,
   filled: { readonly from: string; readonly by: string | null } | undefined,
-  carriers: readonly Carrier[],
+  { kit: { carriers }, settings }: Pick<ProgrammeFacts, 'kit' | 'settings'>,
 ): readonly HaulLeg[] {
   if (filled === undefined) return [];
   const named = carriers.find(({ carrierId }) => carrierId === filled.by);
   const others = carriers.filter((one) => isVehicle(one) && named !== undefined && one.mode !== named.mode);
   const carrierIds = named === undefined ? [] : [named, ...others].map(({ carrierId }) => carrierId);
-  const party = { partyId: store, carrierIds, porters_count: 0 };
+  const party = { partyId: store, carrierIds, porters_count: 0, riverDay_h: haulRiver_h(settings) };
   const [here, there] = [placeStop(filled.from), placeStop(store)];
   return [
     { store, isBack: false, leg: { party, from: here, to: there } },
@@ -52,6 +59,7 @@ export function haulOf(
 ): Haul | null {
   const filled = forward.get(store);
   if (filled === undefined) return null;
+  const daysOf = (way: ExplainedWay | NoWay) => haulDays(way, haulRiver_h(facts.settings));
   const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
   const [there, back] = [byPeriod(false), byPeriod(true)];
   const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
@@ -60,7 +68,9 @@ export function haulOf(
   const cost = filled.by === null ? null : costOfCarrier(filled.by, facts.rollout.travel);
   if (filled.by !== null && cost === null) problems.push(engineProblem('rollout.cost_unknown', {}, { of: filled.by }));
   const costOf = (way: ExplainedWay | NoWay) =>
-    way.stretches === null ? 0 : daysOf(way) * (cost ?? 0) + way.cost_amount;
+    way.stretches === null || daysOf(way) === Number.POSITIVE_INFINITY
+      ? 0
+      : daysOf(way) * (cost ?? 0) + way.cost_amount;
   const fuelOf = (way: ExplainedWay | NoWay) => (way.stretches === null ? 0 : way.fuel_L);
   const pool = pools.findIndex(({ carrierId }) => carrierId === filled.by);
   return {
@@ -81,9 +91,19 @@ function haulLimit({ stretches, limit }: ExplainedWay, by: string | null): Pick<
   return { kg: Math.min(...own.map(({ kg }) => kg)), litres: Math.min(...own.map(({ litres }) => litres)) };
 }
 
-/** Whole days of a haul one way; Infinity: it cannot be gone. */
-function daysOf(way: ExplainedWay | NoWay): number {
+/** Hours of a day in which a boat that fills a store may be out. */
+const haulRiver_h = ({ riverEnds_h }: RolloutSettings): number => Math.max(0, Math.min(haulDay_h, riverEnds_h));
+
+/** Whole days of a haul one way, on a river as a crew goes; Infinity: it cannot be gone. */
+function haulDays(way: ExplainedWay | NoWay, river_h: number): number {
   if (way.stretches === null) return Number.POSITIVE_INFINITY;
   const hours_h = way.landBefore_h + way.river_h + way.landAfter_h;
-  return Math.ceil(hours_h / haulDay_h - roundingSlack_days);
+  const days = Math.min(
+    mostHaul_days,
+    4 + Math.ceil(hours_h / haulDay_h) + Math.ceil(way.river_h / Math.max(1, river_h)),
+  );
+  const everyDay = workDays(new Uint8Array(days).fill(1), days);
+  const afloat = afterDays(everyDay, null, 0, way.landBefore_h / haulDay_h);
+  const ashore = afterRiver(everyDay, null, afloat, way.river_h, haulDay_h, river_h);
+  return endDay(ashore + way.landAfter_h / haulDay_h) + 1;
 }

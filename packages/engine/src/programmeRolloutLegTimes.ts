@@ -19,7 +19,7 @@ export type Walker = Pick<Crew, 'work_h_per_day'> & { readonly calendar: WorkDay
  * @param time - when it may set out [day]
  * @returns times of the stretches, in their order [day]; fewer where the days looked at end before
  * @law the last ends when the evaluator lets the leg arrive
- * @definition docs/methods/rollout.md, a leg: a change of carrier belongs to the stretch it leads to; from the first stretch by river to the last all is done in hours in which boats may be out
+ * @definition docs/methods/rollout.md, a leg: from the first stretch by river to the last all is done in hours in which boats may be out
  */
 export function stretchTimes(
   { riverEnds_h }: Pick<RolloutProblem, 'riverEnds_h'>,
@@ -34,13 +34,14 @@ export function stretchTimes(
   let now = time;
   for (const [at, { hours_h, changeOver_h }] of stretches.entries()) {
     const isBoats = first >= 0 && at >= first && at <= last;
-    // A change before the first boat is made on land, and need not be done while boats may be out.
-    const land_h = isBoats && at > first ? 0 : changeOver_h;
-    const rest_h = isBoats && at > first ? changeOver_h + hours_h : hours_h;
-    const changed = stretchDays(calendar, now, land_h, { day_h: work_h_per_day, most_h: work_h_per_day, inOne_h: 0 });
-    const inOne_h = at === first && river_h <= boats_h + 1e-9 ? river_h : 0;
     const most_h = isBoats ? boats_h : work_h_per_day;
-    const gone = changed && stretchDays(calendar, changed.ends, rest_h, { day_h: work_h_per_day, most_h, inOne_h });
+    // A change before the first boat is made on land, and need not be done while boats may be out.
+    const change = { day_h: work_h_per_day, most_h: at > first ? most_h : work_h_per_day, inOne_h: 0 };
+    const changed = stretchDays(calendar, now, changeOver_h, change);
+    // What takes longer than a day begins in a morning.
+    const whole_h = at === first ? river_h : isBoats && isRiver[at] ? hours_h : 0;
+    const inOne_h = Math.min(whole_h, boats_h);
+    const gone = changed && stretchDays(calendar, changed.ends, hours_h, { day_h: work_h_per_day, most_h, inOne_h });
     if (changed === null || gone === null) break;
     times.push({ begins: gone.begins, ends: gone.ends });
     now = gone.ends;

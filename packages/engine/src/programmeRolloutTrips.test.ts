@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RolloutFacts } from './kernel/index.ts';
 import { evaluatePlan, retiming } from './programme/rollout/index.ts';
-import { crew, place, programme, sites, way, work } from './programmeRollout.testing.ts';
+import { crew, firstDay, place, programme, sites, way, work } from './programmeRollout.testing.ts';
 import { readyRollout } from './programmeRollout.ts';
 import { tripLegs } from './programmeRolloutTrips.ts';
 
@@ -50,8 +50,58 @@ describe('legs of a trip', () => {
     expect(out!.arrives).toBe(3 + 5 / 8);
   });
 
-  it('end when the evaluator says, whatever the hours', () => {
+  it('wait at a landing for the morning, and rest there', () => {
+    const places = [place('town'), place('bend'), place('fork')];
+    const ways = [
+      way('W1', 'town', 'bend', 'river', 4),
+      way('W2', 'bend', 'fork', 'river', 3),
+      way('W3', 'fork', 'V1', 'river', 3),
+    ];
+    const crews = [crew('A', { restDays: [2] })];
+    const [out, home] = legsOf(['V1'], { places, ways, crews }, 1);
+    // Boats are ashore after 6 of 8 hours: four on Monday, no time for three; Tuesday is a day of rest; three and three on Wednesday.
+    expect(out!.times.map(({ begins, ends }) => [begins, ends])).toEqual([
+      [0, 4 / 8],
+      [2, 2 + 3 / 8],
+      [2 + 3 / 8, 2 + 6 / 8],
+    ]);
+    expect(out!.arrives).toBe(2 + 6 / 8);
+    // Done on Thursday at three quarters of the day: home on Friday and Saturday.
+    expect([home!.leaves, home!.arrives]).toEqual([4, 5 + 4 / 8]);
+  });
+
+  it('go a way that takes longer than a day from a morning on, and say which', () => {
+    const places = [place('town'), place('bend')];
+    const ways = [way('W1', 'town', 'bend', 'river', 1), way('W2', 'bend', 'V1', 'river', 7)];
+    const [out] = legsOf(['V1'], { places, ways }, 1);
+    expect(out!.times).toEqual([
+      { begins: 0, ends: 1 / 8 },
+      { begins: 1, ends: 2 + 1 / 8 },
+    ]);
+    const { problems, leftOut } = readyRollout(programme({ places, ways }, { riverEnds_h: 6 }), sites('V1'), {
+      today: firstDay,
+    });
+    expect(problems.filter(({ code }) => code === 'ways.longer_than_day')).toMatchObject([
+      { facts: { way: 'W2', from: 'bend', to: 'V1', hours_h: 7, most_h: 6 } },
+    ]);
+    expect(leftOut).toEqual([]);
+  });
+
+  it('are told for each crew by its own day', () => {
+    const places = [place('town'), place('bend')];
+    const ways = [way('W1', 'town', 'bend', 'river', 4), way('W2', 'bend', 'V1', 'river', 4)];
+    const crews = [crew('long', { work_h_per_day: 9 }), crew('short', { work_h_per_day: 6 })];
+    const { problem } = readyRollout(programme({ places, ways, crews }, { riverEnds_h: 10 }), sites('V1'), {
+      today: firstDay,
+    });
+    const outOf = ({ travel }: { readonly travel: number }) => problem.travels[travel]!.byPeriod[0]!.river_h[1];
+    // Eight hours of one day of nine; or a day of six, and four hours of the next.
+    expect(problem.crews.map(outOf)).toEqual([8, 10]);
+  });
+
+  it('end when the evaluator says, whatever the hours, and no way by river is broken at a night', () => {
     const places = [place('town'), place('pier', { changeOver_h: 1 }), place('bend'), place('shore')];
+    let rivers = 0;
     for (let at = 0; at < 60; at++) {
       const hours = (nth: number) => 0.4 + ((at * 7 + nth * 11) % 37) / 4;
       const ways = [
@@ -63,7 +113,17 @@ describe('legs of a trip', () => {
       ];
       const legs = legsOf(['V1', 'V2'], { places, ways, crews: [crew('A', { mostDaysAway: null })] }, 0.3 + (at % 5));
       expect(legs.flatMap(({ way: gone }) => gone?.stretches ?? []).length).toBe(4 + 1 + 5);
-      for (const { times, arrives } of legs) expect(times.at(-1)!.ends).toBeCloseTo(arrives!, 4);
+      for (const { times, arrives, way: gone } of legs) {
+        expect(times.at(-1)!.ends).toBeCloseTo(arrives!, 4);
+        for (const [nth, { mode, hours_h }] of gone!.stretches.entries()) {
+          if (mode !== 'river') continue;
+          const { begins, ends } = times[nth]!;
+          const isWithin = ends <= Math.floor(begins) + 6 / 8 + 1e-6;
+          expect([hours_h, isWithin || begins % 1]).toEqual([hours_h, hours_h <= 6 ? true : 0]);
+          rivers++;
+        }
+      }
     }
+    expect(rivers).toBe(60 * 4);
   });
 });

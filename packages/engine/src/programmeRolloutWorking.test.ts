@@ -88,7 +88,7 @@ const rollout: Partial<RolloutFacts> = {
   arrivals: [{ ...arrival('A1', firstDay + 9, 3), store: 'store' }],
   work: [
     work('V1', { area: 'near', install_days: { low: 1, likely: 1.5, high: 4 } }),
-    work('V2', { area: 'far', priority_factor: 3, readyFrom: firstDay + 20 }),
+    work('V2', { area: 'far', priority_factor: 3, readyFrom: firstDay + 24 }),
     work('V3', { area: 'far', finishBy: firstDay + 3 }),
   ],
 };
@@ -137,11 +137,11 @@ describe('workings of a rollout', () => {
     const { job } = outcome.trips[0]![1]!.stops[0]!;
     const asked = { crew: 0, trip: 1, job, legs: tripLegs(ready, outcome, 0, 1), futures: null, names };
     const [leg] = serviceWorking({ problem, plan, outcome }, asked).filter(({ code }) => code === 'rollout.arrives');
-    // Three hours on foot, then seven by river: three are left until boats must be ashore, four are gone on the morning after; two hours nobody used.
+    // Three hours on foot; on the next morning two by river and no time for five more, which are gone on the third: five hours and six that nobody used.
     expect(numbersOf(leg!.inputs)).toMatchObject({ hoursOnWay: 10, hoursADay: 8 });
     const from = outcome.trips[0]![1]!.leaves;
     expect(numbersOf(leg!.inputs)['setsOut']).toBe(from);
-    expect(numbersOf(leg!.inputs)['stoodDays'] ?? 0).toBeCloseTo(2 / 8, 6);
+    expect(numbersOf(leg!.inputs)['stoodDays'] ?? 0).toBeCloseTo(11 / 8, 6);
   });
 
   it('come to the waiting, its bound, the cost and what all wait for', () => {

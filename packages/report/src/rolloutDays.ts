@@ -22,6 +22,8 @@ export interface TripDay {
   readonly events: readonly TripEvent[];
   /** Where the crew sleeps; null: at its base, or not told. */
   readonly sleeps: string | null;
+  /** What is said of a night that is spent at no place; null: it is at one. */
+  readonly night: string | null;
   readonly isOnRiver: boolean;
 }
 
@@ -30,7 +32,7 @@ export interface TripDay {
  *
  * @param dated - the trip with its legs
  * @param store - where it loads, where the first leg does not say so
- * @returns days on which something is begun or ended, and those that are spent on a river, in order; other days between are spent at the work that was begun
+ * @returns days on which something is begun or ended, and those of a leg by river between, in order; other days between are spent at the work that was begun
  * @law every leg and every stop stands once
  * @definition ours: docs/decisions/0368-paper-of-a-trip.md
  */
@@ -64,12 +66,14 @@ export function daysOfTrip({ trip, legs, aboard, days }: TripDated, store: strin
   }
   const last = legs.at(-1);
   if (last !== undefined) events.push({ day: later(day, trip.back), event: { kind: 'home', placeId: last.to } });
-  const sleeps = new Map(days.map((one) => [one.day, one.sleeps] as const));
+  const told = new Map(days.map((one) => [one.day, one] as const));
   const between = days.map((one) => one.day).filter((one) => onRiver.some(([from, to]) => from < one && one < to));
   return [...new Set([...events.map((one) => one.day), ...between])].sort().map((one) => {
     const own = events.filter((event) => event.day === one).map(({ event }) => event);
-    const isOnRiver = onRiver.some(([from, to]) => from <= one && one <= to);
-    return { day: one, events: own, sleeps: sleeps.get(one) ?? null, isOnRiver };
+    // Where nobody knows on which of them a boat is out, all days of the leg are days on a river.
+    const isOnRiver = told.get(one)?.isAfloat ?? onRiver.some(([from, to]) => from <= one && one <= to);
+    const { sleeps = null, night = null } = told.get(one) ?? {};
+    return { day: one, events: own, sleeps, night, isOnRiver };
   });
 }
 

@@ -4,19 +4,22 @@ import { english } from '@eavewell/words';
 import { describe, expect, it } from 'vitest';
 import { nightsOf } from './rolloutNights.ts';
 
-const stretch = (to: string) => ({ to }) as never;
 const leg = (
   from: string,
   to: string,
   rest: Pick<TripLeg, 'leaves' | 'arrives' | 'times'>,
   over: readonly string[] = [],
+  mode = 'road',
 ): TripLeg => ({
   ...{ from, to, ...rest },
-  way: { stretches: [...over, to].map(stretch) } as never,
+  way: { stretches: [...over, to].map((one) => ({ to: one, mode })) } as never,
 });
 
 /** Nights of a trip from 4 January on, by these legs. */
-function nights(back: string, legs: readonly TripLeg[]) {
+const nights = (back: string, legs: readonly TripLeg[]) =>
+  daysOf(back, legs).map(({ sleeps, said }) => sleeps ?? said.join());
+
+function daysOf(back: string, legs: readonly TripLeg[]) {
   const problem = { firstDay: 20_822 } as RolloutProblem;
   const trip = {
     state: 'planned',
@@ -25,7 +28,7 @@ function nights(back: string, legs: readonly TripLeg[]) {
     stops: [{ siteId: 'V1' }, { siteId: 'V2' }],
   } as SheetTrip;
   const told = { problem, language: english, nameOf: new Map([['town', 'Town']]) };
-  return nightsOf(told, trip, legs, { base: 'town' } as CrewFacts).map(({ sleeps, said }) => sleeps ?? said.join());
+  return nightsOf(told, trip, legs, { base: 'town' } as CrewFacts);
 }
 
 describe('nights of a trip', () => {
@@ -36,6 +39,23 @@ describe('nights of a trip', () => {
       leg('V2', 'town', { leaves: 3.2, arrives: 3.9, times: [{ begins: 3.2, ends: 3.9 }] }),
     ];
     expect(nights('2027-01-07', legs)).toEqual(['V1', 'V1', 'V2', '']);
+  });
+
+  it('are spent at landings, and a day of rest there is none on a river', () => {
+    const times = [
+      { begins: 0, ends: 0.5 },
+      { begins: 2, ends: 2.5 },
+    ];
+    const legs = [leg('town', 'V1', { leaves: 0, arrives: 2.5, times }, ['landing'], 'river')];
+    expect(nights('2027-01-07', legs)).toEqual(['landing', 'landing', 'V1', '']);
+    expect(daysOf('2027-01-07', legs).map(({ isAfloat }) => isAfloat)).toEqual([true, false, true, false]);
+  });
+
+  it('are spent on the bank where one way by river takes longer than a day', () => {
+    const legs = [leg('town', 'V1', { leaves: 0, arrives: 1.5, times: [{ begins: 0, ends: 1.5 }] }, [], 'river')];
+    const said = 'Night on the bank between Town and V1: ask the skipper where.';
+    expect(nights('2027-01-06', legs)).toEqual([said, 'V1', '']);
+    expect(daysOf('2027-01-06', legs).map(({ night }) => night ?? null)).toEqual([said, null, null]);
   });
 
   it('are spent on the way where a crew went on and did not get to the next place', () => {

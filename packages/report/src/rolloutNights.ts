@@ -11,7 +11,7 @@ export interface NightsTold extends Pick<SheetTold, 'problem'> {
 
 /**
  * Each day of a trip with the place its night is spent at: where the crew works or waits, or the last place it got to. Where it set out from there and did not
- * get to the next, it sleeps on the way, and that is said. Of a trip that left the days of its legs are not known: only its first and last are told.
+ * get to the next, it sleeps on the way, and that is said; on a river only where one way takes longer than a day: on the bank. Of a trip that left the days of its legs are not known: only its first and last are told.
  */
 export function nightsOf(
   { problem, language, nameOf }: NightsTold,
@@ -27,19 +27,47 @@ export function nightsOf(
   return days.map((day) => {
     const night = day < last ? nightAt(legs, day + 1 - problem.firstDay) : null;
     const sleeps = night !== null && night.to === null && night.at !== crew.base ? night.at : null;
-    const to = night?.to ?? null;
     return {
-      ...{ day: isoDay(day), sleeps },
-      said: to === null ? [] : [language.say('rolloutAnswers.day.nightOnWay', { place: nameOf.get(to) ?? to })],
+      ...{ day: isoDay(day), said: [], sleeps },
+      ...(night === null || night.to === null ? {} : nightSaid(betweenPlaces(night, night.to, language, nameOf))),
+      ...afloatOn(legs, day - problem.firstDay),
       siteIds: sleeps !== null && sites.has(sleeps) ? [sleeps] : [],
     };
   });
 }
 
+const nightSaid = (night: string) => ({ said: [night], night });
+
+/** What is said of a night that is spent at no place. */
+function betweenPlaces(
+  { at, isOnRiver = false }: Night,
+  to: string,
+  { say }: NightsTold['language'],
+  nameOf: NightsTold['nameOf'],
+): string {
+  const [from, place] = [nameOf.get(at) ?? at, nameOf.get(to) ?? to];
+  return isOnRiver
+    ? say('rolloutAnswers.day.nightOnBank', { from, to: place })
+    : say('rolloutAnswers.day.nightOnWay', { place });
+}
+
+/** Is a way by river gone on a day? Left out where the times of a leg's ways are not known. */
+function afloatOn(legs: readonly TripLeg[], day: number): { readonly isAfloat?: boolean } {
+  if (legs.some(({ way, times }) => way === null || times.length < way.stretches.length)) return {};
+  const isAfloat = legs.some(({ way, times }) =>
+    times.some(({ begins, ends }, nth) => {
+      const isRiver = way!.stretches[nth]!.mode === 'river';
+      return isRiver && Math.floor(begins + slack_days) <= day && day < ends - slack_days;
+    }),
+  );
+  return { isAfloat };
+}
+
 interface Night {
   readonly at: string;
-  /** Where it goes, where it is between two places. */
+  /** Where it goes, where it is between two places, and whether by river. */
   readonly to: string | null;
+  readonly isOnRiver?: boolean;
 }
 
 /** Where a crew is when a day ends; null: it has not left. */
@@ -52,7 +80,7 @@ function nightAt(legs: readonly TripLeg[], time: number): Night | null {
     for (const [nth, stretch] of (way?.stretches ?? []).entries()) {
       const gone = times[nth];
       if (gone === undefined || gone.begins >= time - slack_days) return { at, to: null };
-      if (gone.ends > time + slack_days) return { at, to: stretch.to };
+      if (gone.ends > time + slack_days) return { at, to: stretch.to, isOnRiver: stretch.mode === 'river' };
       at = stretch.to;
     }
     if (arrives !== null && arrives > time + slack_days) return { at, to: null };

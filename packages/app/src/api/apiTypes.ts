@@ -3020,6 +3020,10 @@ export interface paths {
                             days: {
                                 /** @description A day, YYYY-MM-DD. */
                                 day: string;
+                                /** @description Is a way by river gone that day? Left out: not known. */
+                                isAfloat?: boolean;
+                                /** @description What is said of a night that is spent at no place. */
+                                night?: string;
                                 /** @description What the crew does that day, in order. */
                                 said: string[];
                                 siteIds: string[];

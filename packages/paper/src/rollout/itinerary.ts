@@ -86,7 +86,7 @@ function dayBand(
   const said = day.events.flatMap((event) => eventSaid(event, given, language));
   const sleeps = day.sleeps === null ? [] : [say('rolloutPapers.night', { place: namesOf(given)(day.sleeps) })];
   const under = day.goesTo === null ? [] : [say('rolloutPapers.on_way', { place: namesOf(given)(day.goesTo) })];
-  const texts = [...said, ...under, ...sleeps];
+  const texts = [...said, ...under, ...sleeps, ...(day.night === null ? [] : [day.night])];
   const doing = (own: number) => [
     ...(day.isOnRiver
       ? paragraph(setter, own, say('rolloutPapers.day_river'), { weight: 'strong', before_pt: 1 })

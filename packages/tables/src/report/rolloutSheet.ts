@@ -230,11 +230,9 @@ export const rolloutTrip = z.strictObject({
   stamp: z.string(),
   programme: z.string(),
   planId: z.string(),
-  plan: z.string(),
-  isInForce: z.boolean(),
+  ...{ plan: z.string(), isInForce: z.boolean() },
   crew: crewOfSheet.omit({ trips: true }),
-  trip: tripOfSheet,
-  legs: aTrip.legs,
+  ...{ trip: tripOfSheet, legs: aTrip.legs },
   aboard: z
     .array(
       z.strictObject({
@@ -269,6 +267,8 @@ export const rolloutTrip = z.strictObject({
         day,
         said: z.array(z.string()).describe('What the crew does that day, in order.'),
         sleeps: z.string().nullable().describe('Where it spends the night; null: at its base.'),
+        night: z.string().optional().describe('What is said of a night that is spent at no place.'),
+        isAfloat: z.boolean().optional().describe('Is a way by river gone that day? Left out: not known.'),
         siteIds: z.array(z.string()),
       }),
     )

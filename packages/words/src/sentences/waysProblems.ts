@@ -24,6 +24,12 @@ export const waysSentences: Sentences<keyof typeof waysProblems> = {
   'ways.level_without_gauge': (t) => says(t, 'ways.level_without_gauge', { ...way(t), carrier: t.text('carrier') }),
   'ways.levels_short': (t) => says(t, 'ways.levels_short', { gauge: t.text('gauge') }),
   'ways.areas_many': (t) => says(t, 'ways.areas_many', { most: t.count('most') }),
+  'ways.longer_than_day': (t) =>
+    says(t, 'ways.longer_than_day', {
+      ...way(t),
+      ...{ from: t.text('from'), to: t.text('to') },
+      ...{ hours: amount(t, ['hours_h'], 'h'), most: amount(t, ['most_h'], 'h') },
+    }),
   'ways.no_hours': (t) => says(t, 'ways.no_hours', { ...way(t), ...mode(t) }),
   'ways.walking_assumed': (t) => says(t, 'ways.walking_assumed', speed(t)),
   'ways.fuel_unknown': (t) => says(t, 'ways.fuel_unknown', { carrier: t.text('carrier') }),

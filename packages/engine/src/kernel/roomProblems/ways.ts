@@ -9,6 +9,7 @@ export const waysProblems = {
   'ways.level_without_gauge': 'warning',
   'ways.levels_short': 'note',
   'ways.areas_many': 'warning',
+  'ways.longer_than_day': 'warning',
   'ways.no_hours': 'warning',
   'ways.walking_assumed': 'note',
   'ways.fuel_unknown': 'note',

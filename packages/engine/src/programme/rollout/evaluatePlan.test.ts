@@ -31,11 +31,12 @@ describe('evaluatePlan', () => {
     expect(stop).toMatchObject({ starts: 0.5, ends: 3.5, handOverDay: 3 });
   });
 
-  it('does not begin a river that would not end that day, and breaks a long one at nights', () => {
+  it('does not begin a river that would not end that day, and begins a longer one in a morning', () => {
     const short = tinyRollout(1, { travels: [{ nodes: 2, byPeriod: [evenLegs(2, 3, 4)] }] });
     expect(stopsOf(short, plan([0]))[0]).toMatchObject({ arrives: 1.5 });
     const long = tinyRollout(1, { travels: [{ nodes: 2, byPeriod: [evenLegs(2, 3, 13)] }] });
-    expect(stopsOf(long, plan([0]))[0]).toMatchObject({ arrives: 2.5 });
+    // Three hours by land; then six of a river on each of two days, and one on the third.
+    expect(stopsOf(long, plan([0]))[0]).toMatchObject({ arrives: 3 + 1 / 8 });
   });
 
   it('waits at the base for a way to open', () => {

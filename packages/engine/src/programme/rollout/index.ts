@@ -74,4 +74,4 @@ export {
 export { type TightTrip, tightTrips } from './tightTrips.ts';
 export { type ChangedTrip, tripChanges } from './tripChanges.ts';
 export { type RolloutChange, type RolloutVariant, rolloutVariants } from './variants.ts';
-export { endDay, stretchDays, type WorkDays, workDays } from './workDays.ts';
+export { afterDays, afterRiver, endDay, stretchDays, type WorkDays, workDays } from './workDays.ts';

@@ -69,7 +69,16 @@ export function firstHour(calendar: WorkDays, closed: Uint8Array | null, time: n
   return open === day ? time : open;
 }
 
-/** When so many days of work that begin at `time` are done; Infinity beyond the horizon. */
+/**
+ * When are so many days of work done that begin at a time?
+ *
+ * @param calendar - days of work [day]
+ * @param closed - 1 on days on which nothing goes [count]; null: none
+ * @param time - they may be begun at [day]
+ * @param days - of work [day]
+ * @returns when they are done [day]; Infinity beyond the horizon
+ * @definition docs/methods/rollout.md, time
+ */
 export function afterDays(calendar: WorkDays, closed: Uint8Array | null, time: number, days: number): number {
   if (days <= timeSlack_days) return time;
   const day = Math.floor(time);
@@ -95,8 +104,16 @@ function afterOpenDays(calendar: WorkDays, closed: Uint8Array, time: number, day
 }
 
 /**
- * When so many hours on a river that begin at `time` are done: within one day where they fit into the first `river_h` hours of a day, else broken
- * at nights. Infinity beyond the horizon.
+ * When are so many hours on a river done? What would not be done on the day on which it could begin is begun in the next morning.
+ *
+ * @param calendar - days of work [day]
+ * @param closed - 1 on days on which nothing goes [count]; null: none
+ * @param time - they may be begun at [day]
+ * @param hours - on the river [h]
+ * @param day_h - hours of a day [h]
+ * @param river_h - its first in which boats may be out [h]
+ * @returns when they are done [day]; Infinity beyond the horizon
+ * @definition docs/decisions/0398-no-night-on-open-water.md
  */
 export function afterRiver(
   calendar: WorkDays,
@@ -111,25 +128,18 @@ export function afterRiver(
   const begun = Math.floor(time);
   let day = nextOpen(calendar, closed, begun);
   const used_h = day === begun ? (time - begun) * day_h : 0;
-  if (hours <= river_h + timeSlack_days) {
-    if (day < calendar.horizon_days && used_h + hours <= river_h + timeSlack_days)
-      return snapped(day + (used_h + hours) / day_h);
-    if (day === begun) day = nextOpen(calendar, closed, day + 1);
-    return day >= calendar.horizon_days ? Number.POSITIVE_INFINITY : snapped(day + hours / day_h);
-  }
-  let left_h = hours - Math.max(0, river_h - used_h);
+  if (day < calendar.horizon_days && used_h + hours <= river_h + timeSlack_days)
+    return snapped(day + (used_h + hours) / day_h);
+  if (used_h > timeSlack_days) day = nextOpen(calendar, closed, day + 1);
+  const more = Math.ceil(hours / river_h - timeSlack_days) - 1;
   if (closed === null) {
-    const more = Math.ceil(left_h / river_h - timeSlack_days);
     const last = day < calendar.horizon_days ? calendar.before[day]! + more : calendar.dayOf.length;
     if (last >= calendar.dayOf.length) return Number.POSITIVE_INFINITY;
-    return snapped(calendar.dayOf[last]! + (left_h - (more - 1) * river_h) / day_h);
+    return snapped(calendar.dayOf[last]! + (hours - more * river_h) / day_h);
   }
-  for (day = nextOpen(calendar, closed, day + 1); day < calendar.horizon_days; ) {
-    if (left_h <= river_h + timeSlack_days) return snapped(day + left_h / day_h);
-    left_h -= river_h;
-    day = nextOpen(calendar, closed, day + 1);
-  }
-  return Number.POSITIVE_INFINITY;
+  for (let nth = 0; nth < more && day < calendar.horizon_days; nth++) day = nextOpen(calendar, closed, day + 1);
+  if (day >= calendar.horizon_days) return Number.POSITIVE_INFINITY;
+  return snapped(day + (hours - more * river_h) / day_h);
 }
 
 /** How many hours of a day may be used, its first, and how many from the beginning must fit into what is left of one. */

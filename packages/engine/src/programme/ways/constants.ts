@@ -7,6 +7,9 @@ export const walking_km_per_h = 3;
 /** Hours of a porter's day, for the share of a day that a stretch on foot is paid [h]. Ours. */
 export const portersDay_h = 8;
 
+/** Hours on a river that are no more than rounding [h]. Ours: what hours told in tenths add up to is off by less. */
+export const riverSlack_h = 1e-9;
+
 /** So many states of the ways follow each other at the most [count]. Ours: docs/decisions/0326-periods-of-the-ways.md. */
 export const mostPeriods_count = 24;
 

@@ -1,4 +1,5 @@
 import type { ReadyParty } from './readyParty.ts';
+import { withStretch } from './riverDays.ts';
 import { StateHeap } from './stateHeap.ts';
 import type { ReadyWays, WayState } from './waysFacts.ts';
 
@@ -188,14 +189,40 @@ export class FastestTo {
     const arc = this.arc_positions[state]!;
     const way = this.arcs.way_positions[arc]!;
     const at = way * slots + slot;
-    const stretch_h = this.now_h[this.arcs.isBack_count[arc] as 0 | 1][at]!;
-    const change_h = next % slots === slot ? 0 : this.ready.changeOver_h[Math.floor(next / slots)]!;
+    const stretch_h = this.stretchOf_h(state);
+    const change_h = this.changeAfter_h(state);
     this.split(state, next, stretch_h, change_h, isRiver);
     this.cost_amount[state] = this.cost_amount[next]! + stretch_h * party.carriers[slot]!.cost_amount_per_h;
     this.fuel_L[state] = this.fuel_L[next]! + party.fuel_L[at]!;
     this.limitOf_positions[state] = party.limits.both(party.limitOf_positions[at]!, this.limitOf_positions[next]!);
     for (let area = 0; area < areas; area++) inArea_h[state * areas + area] = inArea_h[next * areas + area]!;
     if (areaOf[way]! >= 0) inArea_h[state * areas + areaOf[way]!]! += stretch_h;
+  }
+
+  /** Hours of the first stretch from a state. */
+  private stretchOf_h(state: number): number {
+    const arc = this.arc_positions[state]!;
+    const way = this.arcs.way_positions[arc]!;
+    return this.now_h[this.arcs.isBack_count[arc] as 0 | 1][way * this.slots + (state % this.slots)]!;
+  }
+
+  /** Changing to the next carrier, where the first stretch from a state ends. */
+  private changeAfter_h(state: number): number {
+    const next = this.next_positions[state]!;
+    return next % this.slots === state % this.slots ? 0 : this.ready.changeOver_h[Math.floor(next / this.slots)]!;
+  }
+
+  /** Hours from the morning on in which a river part is gone that begins with a state's first stretch, by days of boats. */
+  private inDays_h(state: number): number {
+    const { next_positions, byRiver_count, party, slots } = this;
+    let hours_h = 0;
+    for (let at = state; next_positions[at]! >= 0; at = next_positions[at]!) {
+      const isRiver = party.carriers[at % slots]!.mode === 'river';
+      hours_h = isRiver ? withStretch(hours_h, this.stretchOf_h(at), party.riverDay_h) : hours_h + this.stretchOf_h(at);
+      if (byRiver_count[next_positions[at]!] === 0) break;
+      hours_h += this.changeAfter_h(at);
+    }
+    return hours_h;
   }
 
   private split(state: number, next: number, stretch_h: number, change_h: number, isRiver: boolean): void {
@@ -210,7 +237,8 @@ export class FastestTo {
     }
     before_h[state] = 0;
     const rest_h = change_h + before_h[next]!;
-    river_h[state] = goesOnByRiver ? stretch_h + rest_h + river_h[next]! : stretch_h;
+    const straight_h = goesOnByRiver ? stretch_h + rest_h + river_h[next]! : stretch_h;
+    river_h[state] = straight_h <= this.party.riverDay_h ? straight_h : this.inDays_h(state);
     after_h[state] = goesOnByRiver ? after_h[next]! : rest_h;
   }
 }

@@ -2,6 +2,7 @@ import type { LegTable } from '../../kernel/index.ts';
 import { square_count } from './constants.ts';
 import { type Arcs, FastestTo } from './fastestTo.ts';
 import type { ReadyParty } from './readyParty.ts';
+import { inTable_h, withStretch } from './riverDays.ts';
 import { type Ends, endsOf, type Hanging } from './stopEnds.ts';
 import type { ReadyWays, WayStop } from './waysFacts.ts';
 
@@ -11,6 +12,8 @@ export class LegTables {
   private readonly nodeOfStop: Int32Array;
   private readonly areaOfWay: Int16Array;
   private readonly ends: readonly Ends[];
+  /** Hours of the legs found so far, without what is waited at landings. */
+  private readonly straight_h: Float32Array;
   /** Kept from table to table: it is as large as one. */
   private second: LegTable | null = null;
 
@@ -24,6 +27,7 @@ export class LegTables {
     this.nodeOfStop = Int32Array.from(stops, ({ place }) => ready.nodeOf.get(place) ?? -1);
     this.areaOfWay = areasOfWays(ready);
     this.ends = endsOf(stops, ready, arcs, party);
+    this.straight_h = new Float32Array(stops.length ** 2);
   }
 
   /** The best legs between all stops, where hours are multiplied so (Infinity: closed). */
@@ -61,6 +65,7 @@ export class LegTables {
   private emptied(table: LegTable): LegTable {
     const { nodeOfStop } = this;
     const nodes = nodeOfStop.length;
+    this.straight_h.fill(Infinity);
     for (const name of filled) table[name].fill(name === 'landBefore_h' ? Infinity : 0);
     for (let from = 0; from < nodes; from++)
       for (let to = 0; to < nodes; to++)
@@ -107,7 +112,7 @@ export class LegTables {
 
   /** Rows of what is reached, one leg beside the next: `turned` afterwards. */
   private fillStops(table: LegTable, slot: number, hanging: Hanging, last_h: number): void {
-    const { fastest, nodeOfStop, party } = this;
+    const { fastest, nodeOfStop, party, straight_h } = this;
     const { lastWay_position, stops_positions } = hanging;
     const last =
       lastWay_position < 0 ? noStretch : stretchOf(party, lastWay_position, slot, this.areaOfWay[lastWay_position]!);
@@ -121,12 +126,16 @@ export class LegTables {
       if (state < 0 || nodeOfStop[to] === node) continue;
       const byRiver = fastest.byRiver_count[state] === 1;
       const before = fastest.before_h[state]! + (last.isRiver || byRiver ? 0 : last_h);
-      const river = fastest.river_h[state]! + (last.isRiver ? last_h : 0);
+      const river = last.isRiver
+        ? withStretch(fastest.river_h[state]!, last_h, party.riverDay_h)
+        : fastest.river_h[state]!;
       const after = fastest.after_h[state]! + (byRiver && !last.isRiver ? last_h : 0);
       const at = to * nodes + from;
-      if (landBefore_h[at]! + river_h[at]! + landAfter_h[at]! <= before + river + after) continue;
+      const straight = fastest.hours_h[state]! + last_h;
+      if (straight_h[at]! <= straight) continue;
+      straight_h[at] = straight;
       landBefore_h[at] = before;
-      river_h[at] = river;
+      river_h[at] = inTable_h(river);
       landAfter_h[at] = after;
       cost[at] = fastest.cost_amount[state]! + last_h * last.cost_per_h;
       fuel_L[at] = fastest.fuel_L[state]! + last.fuel_L;

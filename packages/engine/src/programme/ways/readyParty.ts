@@ -27,6 +27,8 @@ export interface PartyCarrier {
 export interface ReadyParty {
   readonly party: Party;
   readonly carriers: readonly PartyCarrier[];
+  /** Its boats may be out so many hours of a day; Infinity: all. */
+  readonly riverDay_h: number;
   /** Infinity: it is not gone by this carrier. */
   readonly there_h: Float64Array;
   readonly back_h: Float64Array;
@@ -71,7 +73,9 @@ export function readyParty(ready: ReadyWays, party: Party): ReadyParty {
       limitOf_positions[at] = limits.indexOf(limitOn(way, carriers[one.slot]!));
     }
   });
-  return { party, carriers, there_h, back_h, fuel_L, limitOf_positions, limits, problems };
+  const riverDay_h =
+    party.riverDay_h !== undefined && party.riverDay_h > 0 ? party.riverDay_h : Number.POSITIVE_INFINITY;
+  return { party, carriers, riverDay_h, there_h, back_h, fuel_L, limitOf_positions, limits, problems };
 }
 
 function carriersOf(ready: ReadyWays, party: Party, problems: Problem[]): readonly PartyCarrier[] {

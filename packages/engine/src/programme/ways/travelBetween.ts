@@ -1,5 +1,5 @@
 import { engineProblem, type LegTable, type Problem } from '../../kernel/index.ts';
-import { legBytes_count, legMemory_count } from './constants.ts';
+import { legBytes_count, legMemory_count, riverSlack_h } from './constants.ts';
 import { explainedWay } from './explainedWay.ts';
 import { arcsOf, slowerIn } from './fastestTo.ts';
 import { areSame, LegTables } from './legTable.ts';
@@ -19,6 +19,7 @@ import type { ExplainedWay, NoWay, Party, ReadyWays, SingleLeg, WayState, WaySto
  * @problem ways.carrier_unknown - when a party goes by a carrier that is not there
  * @problem ways.carrier_no_limit - when nobody stated what a boat or truck may carry: nothing is put in it
  * @problem ways.no_hours - when neither hours nor length and speed of a way are known
+ * @problem ways.longer_than_day - when a way by river takes longer than boats may be out in a day
  * @problem ways.walking_assumed - when nobody stated how fast people walk
  * @problem ways.fuel_unknown - when nobody stated what a boat or truck burns
  * @problem ways.periods_merged - when periods were put together, so that ways are told worse than they are on some days
@@ -44,7 +45,8 @@ export function travelBetween(
   const all = statePeriods(causes, asked.horizon_days);
   const room_count = Math.floor(legMemory_count / (legBytes_count * stops.length ** 2 * Math.max(1, parties.length)));
   const found = fewerStates(all, causes, asked.horizon_days, room_count);
-  problems.push(...periodProblems(found), ...alwaysClosed(ready, found, readied), ...pieces(ready, stops));
+  problems.push(...periodProblems(found), ...alwaysClosed(ready, found, readied));
+  problems.push(...longWays(ready, found, readied), ...pieces(ready, stops));
   const tablesBy = readied.map((party) => tablesOf(ready, new LegTables(ready, arcs, party, stops), party, found));
   const alone = singleLegs(ready, single, found);
   const isNew = (index: number) =>
@@ -125,6 +127,36 @@ function alwaysClosed(ready: ReadyWays, { periods }: PeriodsFound, parties: read
       ? [engineProblem('ways.closed_always', { file: 'ways.csv' }, { way: way.wayId })]
       : [],
   );
+}
+
+/** Ways by river that take longer than boats may be out in a day, in some state, by the fastest boat of some party. */
+function longWays(ready: ReadyWays, { periods }: PeriodsFound, parties: readonly ReadyParty[]): readonly Problem[] {
+  const states = [...new Set(periods.map(({ state }) => state))];
+  const longest = new Map<number, { readonly hours_h: number; readonly most_h: number }>();
+  for (const party of parties) {
+    const { carriers, there_h, back_h, riverDay_h: most_h } = party;
+    for (const state of states) {
+      const slower = slowerIn(ready, party, state);
+      ready.ways.forEach(({ way: { mode } }, way) => {
+        if (mode !== 'river') return;
+        const hoursBy = [there_h, back_h].map((own_h) =>
+          carriers.reduce((least, _, slot) => {
+            const at = way * carriers.length + slot;
+            return own_h[at] === Infinity || slower[at] === Infinity
+              ? least
+              : Math.min(least, own_h[at]! * slower[at]!);
+          }, Infinity),
+        );
+        const hours_h = Math.max(...hoursBy.filter((hours) => hours < Infinity), 0);
+        if (hours_h > most_h + riverSlack_h && hours_h > (longest.get(way)?.hours_h ?? 0))
+          longest.set(way, { hours_h, most_h });
+      });
+    }
+  }
+  return [...longest].map(([at, { hours_h, most_h }]) => {
+    const { wayId, from, to } = ready.ways[at]!.way;
+    return engineProblem('ways.longer_than_day', { file: 'ways.csv' }, { way: wayId, from, to, hours_h, most_h });
+  });
 }
 
 /** Pieces of the network that hold a stop, where there are several: whatever is closed, no way leads from one to the other. */

@@ -47,6 +47,8 @@ export interface Party {
   readonly partyId: string;
   readonly carrierIds: readonly string[];
   readonly porters_count: number;
+  /** Its boats may be out so many hours of a day, from the morning on; left out: all. */
+  readonly riverDay_h?: number;
 }
 
 /** What must come to a stop in one go: its own kit. */
@@ -154,6 +156,7 @@ export interface ExplainedStretch {
 export interface ExplainedWay {
   readonly stretches: readonly ExplainedStretch[];
   readonly landBefore_h: number;
+  /** With what is waited at landings, where it takes more than a day. */
   readonly river_h: number;
   readonly landAfter_h: number;
   readonly cost_amount: number;

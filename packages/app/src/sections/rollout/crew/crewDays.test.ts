@@ -111,7 +111,22 @@ it('days on which nothing begins stand as one, but for today and where the night
   ]);
 });
 
-it('every day of a leg on a river says so, those between its first and its last too', () => {
+it('a day of rest at a landing, of a leg by river, is no day on a river', () => {
+  const long = { ...leg('store', 'S1', '2026-06-10', 'river'), arrives: '2026-06-12' };
+  const stops = [stopForTests('S1', '2026-06-12', '2026-06-12')];
+  const days = ['2026-06-10', '2026-06-11', '2026-06-12'].map((at) => ({
+    ...{ day: at, said: [], sleeps: 'landing', isAfloat: at !== '2026-06-11', siteIds: [] },
+  }));
+  const given = { ...answer, legs: [long], aboard: [], trip: { ...answer.trip, stops }, days };
+  const { coming } = dayCards(given, '2026-06-10');
+  expect(coming.map((card) => [card.day, card.sleeps, card.isOnRiver])).toEqual([
+    ['2026-06-10', 'landing', true],
+    ['2026-06-11', 'landing', false],
+    ['2026-06-12', 'landing', true],
+  ]);
+});
+
+it('every day of a leg on a river says so, those between its first and its last too, where nobody knows when its boats are out', () => {
   const long = { ...leg('store', 'S1', '2026-06-10', 'river'), arrives: '2026-06-13' };
   const stops = [stopForTests('S1', '2026-06-13', '2026-06-13')];
   const days = ['2026-06-10', '2026-06-11', '2026-06-12', '2026-06-13', '2026-06-14'].map((at) => ({

@@ -91,7 +91,7 @@ export function riverLoss_h(river_h: number, riverHours: number, hours: number):
     const late = Math.min(1, (hours - riverHours + river_h) / hours);
     return (late * late * hours) / 2;
   }
-  return Math.floor(river_h / riverHours) * (hours - riverHours);
+  return hours / 2 + (Math.ceil(river_h / riverHours - 1e-9) - 1) * (hours - riverHours);
 }
 
 /**

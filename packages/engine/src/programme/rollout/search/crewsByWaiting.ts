@@ -140,7 +140,8 @@ export class CrewsByWaiting extends TimedCrews {
           const soonBack = soonest + home + turnaround;
           const soonDelay = (wholeDays ? Math.ceil(soonBack - timeSlack_days) : soonBack) - start;
           let soonPrice = weight * (wholeDays ? this.endDay(dayOf, lastDay, soonest) : soonest);
-          if (soonPrice < best) soonPrice += isIdle ? this.delayOf(t, soonDelay) : soonDelay * tripsOf[t + ofTrip.later]!;
+          if (soonPrice < best)
+            soonPrice += isIdle ? this.delayOf(t, soonDelay) : soonDelay * tripsOf[t + ofTrip.later]!;
           const stocked = soonPrice < best ? this.stockedFrom(one, crew, job, day) : Number.POSITIVE_INFINITY;
           if (stocked > leave) leave = stocked;
           let done = leave + least;

@@ -519,13 +519,12 @@ function gone({ table }: CrewLegs, at: number, time: number, hours: number, rive
   if (river_h <= timeSlack_days) return arrives + table.landAfter_h[at]! / hours;
   const day = Math.floor(arrives + timeSlack_days);
   const used_h = Math.max(0, (arrives - day) * hours);
-  let ashore: number;
-  if (river_h <= riverHours + timeSlack_days) {
-    ashore = used_h + river_h <= riverHours + timeSlack_days ? arrives + river_h / hours : day + 1 + river_h / hours;
-  } else if (river_h < Number.POSITIVE_INFINITY) {
-    const left_h = river_h - Math.max(0, riverHours - used_h);
-    const more = Math.ceil(left_h / riverHours - timeSlack_days);
-    ashore = day + more + (left_h - (more - 1) * riverHours) / hours;
-  } else return Number.POSITIVE_INFINITY;
+  let ashore = arrives + river_h / hours;
+  if (used_h + river_h > riverHours + timeSlack_days) {
+    if (!(river_h < Number.POSITIVE_INFINITY && riverHours > timeSlack_days)) return Number.POSITIVE_INFINITY;
+    const morning = used_h > timeSlack_days ? day + 1 : day;
+    const more = Math.ceil(river_h / riverHours - timeSlack_days) - 1;
+    ashore = morning + more + (river_h - more * riverHours) / hours;
+  }
   return ashore + table.landAfter_h[at]! / hours;
 }
