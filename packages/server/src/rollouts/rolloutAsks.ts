@@ -85,7 +85,7 @@ export interface SearchStart {
   /** Null: from nothing. */
   readonly start: RolloutPlan | null;
   /** What of the plan there was is kept with the new one. */
-  readonly kept: Pick<KeptPlan, 'past' | 'otherPast' | 'otherTrips' | 'tripIds' | 'plan'>;
+  readonly kept: Pick<KeptPlan, 'past' | 'otherPast' | 'otherTrips' | 'unanswered' | 'tripIds' | 'plan'>;
   /** The first day of the plan, ISO. */
   readonly from: string;
   readonly bounds: WaitingBounds | null | undefined;
@@ -260,8 +260,8 @@ function planInForce({ facts }: Held) {
 }
 
 function keptOf({ kept, plan }: TimedNow): SearchStart['kept'] {
-  const { past = [], otherPast = [], otherTrips = [], tripIds = [] } = kept ?? {};
-  return { past, otherPast, otherTrips, tripIds, plan };
+  const { past = [], otherPast = [], otherTrips = [], unanswered = [], tripIds = [] } = kept ?? {};
+  return { past, otherPast, otherTrips, unanswered, tripIds, plan };
 }
 
 /** What futures are drawn of; null: they are of another state, or there already. */
