@@ -368,6 +368,64 @@ it('who is later is told of sites of which no day was kept too: by what would ha
   });
 });
 
+it('changes are told by what they are and by name; of sites no day was ever kept of, nobody says that they stay', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const [stop] = (await sheetOf(page, programme)).crews.flatMap(({ trips }) => trips.flatMap(({ stops }) => stops));
+    const closing = ['W1', 'W2'].map((wayId, nth) => ({
+      ...{ kind: 'added', table: 'closures', key: `C1${nth}` },
+      after: { closureId: `C1${nth}`, wayId, from: dayIn(200), to: dayIn(201) },
+    }));
+    const crew = {
+      kind: 'edited',
+      table: 'crews',
+      key: 'east',
+      before: { mostDaysAway: '7' },
+      after: { mostDaysAway: '6' },
+    };
+    const kept = { kind: 'edited', table: 'planStops', key: `P1/${stop!.siteId}` };
+    const unkept = { ...kept, before: { handOver: stop!.handOver }, after: { handOver: null } };
+    const limit = {
+      kind: 'edited',
+      table: 'ways',
+      key: 'W1',
+      before: { limit_kg: null },
+      after: { limit_kg: '1250.5' },
+    };
+    for (const one of [closing, [crew], [limit], [unkept]])
+      expect((await change(page, programme, ...one)).status).toBe(200);
+    const told = (await sheetOf(page, programme)).changedSince!;
+    expect(told.changes.map(({ said }) => said)).toEqual([
+      expect.stringMatching(/: nothing became 1,250\.5 kg$/),
+      expect.stringMatching(/ of East crew: 7 became 6$/),
+      '2 closures of ways added',
+    ]);
+    // Its day follows from the facts as they were.
+    expect(told.said).not.toContain('no day was ever kept');
+    // Put into a plan since, no day was ever worked out for it.
+    const [first, second] = (await sheetOf(page, programme)).crews.flatMap(({ trips }) =>
+      trips.flatMap(({ stops }) => stops),
+    );
+    const of = (siteId: string, order: string) => ({
+      ...{ kind: 'added', table: 'planStops', key: `P9/${siteId}` },
+      after: { planId: 'P9', siteId, tripId: 'T1', order },
+    });
+    const trip = { planId: 'P9', tripId: 'T1', crewId: 'west', order: '1' };
+    const other = [
+      { kind: 'added', table: 'plans', key: 'P9', after: { planId: 'P9', name: 'Other' } },
+      { kind: 'added', table: 'planTrips', key: 'P9/T1', after: trip },
+      of(first!.siteId, '1'),
+    ];
+    const again = { ...crew, before: { mostDaysAway: '6' }, after: { mostDaysAway: '5' } };
+    for (const one of [other, [of(second!.siteId, '2')], [again]])
+      expect((await change(page, programme, ...one)).status).toBe(200);
+    const { said } = (await sheetOf(page, programme, '?plan=P9')).changedSince!;
+    expect(said).toContain('Of 1 site no day was ever kept');
+    expect(said).not.toContain('no site has moved');
+  });
+});
+
 it('a search that runs is not begun twice; called off it leaves nothing; a plan changed meanwhile stays as it is', async () => {
   await withServer(
     async (page) => {

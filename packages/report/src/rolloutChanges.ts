@@ -1,5 +1,5 @@
 import { type DayIndex, isoDay } from '@eavewell/engine';
-import type { RolloutSheet } from '@eavewell/tables';
+import { type Column, folderTables, type RolloutSheet } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { isHandedOver, type SheetGiven } from './rolloutSheetTold.ts';
 import { isServed } from './rolloutTold.ts';
@@ -10,6 +10,9 @@ export interface ChangeSince {
   readonly by: string;
   readonly source: { readonly kind: 'form' | 'import' | 'visit' | 'undo' | 'redo'; readonly name: string | null };
   readonly rows_count: number;
+  /** Of which tables they are; and what became of all of them. */
+  readonly tables: readonly { readonly table: string; readonly rows_count: number }[];
+  readonly kind: RowChanged['kind'];
   /** The only row it changed; null: there are several. */
   readonly only: RowChanged | null;
 }
@@ -59,6 +62,7 @@ export function changedSaid(
   if (since.changes_count === 0 && moved_count === 0 && later_count === 0) return null;
   const said = language.say('rolloutAnswers.changedSince', {
     ...{ changes: since.changes_count, gone: gone.length, moved: moved_count, later: moved.later.length },
+    unkept: moved.unkept_count,
   });
   return {
     at: since.at,
@@ -134,11 +138,12 @@ export function movedOf({
   const plan = facts.rollout.plans.find((one) => one.planId === planId);
   const kept = new Map(plan?.trips.flatMap(({ stops }) => stops.map((stop) => [stop.siteId, stop.handOver] as const)));
   const later: Later[] = [];
-  let moved_count = 0;
+  let [moved_count, unkept_count] = [0, 0];
   for (const stop of outcome.trips.flat().flatMap(({ stops }) => stops)) {
     const { siteId, people } = problem.jobs[stop.job]!;
     const was = kept.get(siteId) ?? before?.get(siteId) ?? null;
     const now = isServed(stop, problem) ? problem.firstDay + stop.handOverDay : null;
+    if (was === null && !before?.has(siteId)) unkept_count++;
     if (was === null || was === now) continue;
     moved_count++;
     if (now !== null && now < was) continue;
@@ -152,11 +157,11 @@ export function movedOf({
   const hurt = ({ later_days, people }: Later) =>
     later_days === null ? Number.POSITIVE_INFINITY : later_days * (people ?? 0);
   later.sort((a, b) => (hurt(a) === hurt(b) ? (b.people ?? 0) - (a.people ?? 0) : hurt(b) - hurt(a)));
-  return { moved_count, later };
+  return { moved_count, unkept_count, later };
 }
 
 function changeSaid(
-  { source, rows_count, only }: ChangeSince,
+  { source, rows_count, tables, kind, only }: ChangeSince,
   { facts }: Omit<SheetGiven, 'changedSince'>,
   language: Language,
 ): string {
@@ -165,35 +170,69 @@ function changeSaid(
     return say('rolloutAnswers.change.import', { file: source.name ?? '', count: rows_count });
   if (source.kind === 'undo' || source.kind === 'redo')
     return say(`rolloutAnswers.change.${source.kind}`, { count: rows_count });
-  if (only === null) return say('rolloutAnswers.change.many', { count: rows_count });
-  const site = facts.sites.find(({ siteId }) => only.table === 'sites' && siteId === only.key);
+  if (only === null) {
+    const rows = tables.map(({ table, rows_count: count }) =>
+      sayOr(language, `tableNames.${table}_count`, `${count} × ${table}`, { count }),
+    );
+    return say(`rolloutAnswers.change.many_${kind}`, { rows: rows.join(', ') });
+  }
   const one = sayOr(language, `tableNames.${only.table}_one`, only.table);
   const row =
-    site?.name ??
+    namesOf(facts, only.table).get(only.key) ??
     (only.table === 'settings' ? say('history.settings') : say('history.row', { what: one, id: rowId(only.key) }));
   if (only.kind !== 'edited') return say(`rolloutAnswers.change.${only.kind}`, { row });
   if (only.cell === null) return say('rolloutAnswers.change.edited', { row });
   const { column, before, after } = only.cell;
   const name = only.table === 'settings' ? only.key : column;
+  const figure = figureOf(only.table, column);
   return say('rolloutAnswers.change.cell', {
     ...{ row, field: sayOr(language, `fields.${only.table}_${name.replace('.', '_')}`, name) },
-    ...{ before: cellSaid(before, language), after: cellSaid(after, language) },
+    ...{ before: cellSaid(before, figure, language), after: cellSaid(after, figure, language) },
   });
+}
+
+/** Names of rows that people know by name. */
+function namesOf({ sites, rollout, kit }: SheetGiven['facts'], table: string): ReadonlyMap<string, string | null> {
+  switch (table) {
+    case 'sites':
+      return new Map(sites.map(({ siteId, name }) => [siteId, name]));
+    case 'crews':
+      return new Map(rollout.crews.map(({ crewId, name }) => [crewId, name]));
+    case 'ways':
+      return new Map(rollout.ways.map(({ wayId, name }) => [wayId, name]));
+    case 'places':
+      return new Map(rollout.places.map(({ placeId, name }) => [placeId, name]));
+    case 'carriers':
+      return new Map(kit.carriers.map(({ carrierId, name }) => [carrierId, name]));
+    default:
+      return new Map();
+  }
 }
 
 const rowId = (key: string) => key.split('/').at(-1)!;
 
 const dayForm = /^\d{4}-\d{2}-\d{2}$/;
 
-function cellSaid(cell: string | null, { say, numbers }: Language): string {
+/** A column whose cells are figures with a unit, or shares; null: they are none. */
+function figureOf(table: string, column: string): Column<unknown> | null {
+  const tables: Readonly<Record<string, { readonly columns: Readonly<Record<string, Column<unknown>>> }>> =
+    folderTables;
+  const found = tables[table]?.columns[column];
+  return found?.kind === 'quantity' || found?.kind === 'fraction' ? found : null;
+}
+
+function cellSaid(cell: string | null, figure: Column<unknown> | null, { say, numbers }: Language): string {
   if (cell === null) return say('rolloutAnswers.change.empty');
+  const value = Number(cell);
+  if (figure !== null && Number.isFinite(value))
+    return figure.kind === 'fraction' ? numbers.percent(value) : numbers.given(value, figure.unit);
   return dayForm.test(cell) ? numbers.date(cell) : cell;
 }
 
 /** What has no word of its own stands as it is written in the tables. */
-function sayOr(language: Language, key: string, otherwise: string): string {
+function sayOr(language: Language, key: string, otherwise: string, values: { readonly count?: number } = {}): string {
   try {
-    return language.say(key as never);
+    return language.say(key as never, values as never);
   } catch {
     return otherwise;
   }

@@ -2219,7 +2219,7 @@ export interface paths {
                                     said: string;
                                 }[];
                                 changes_count: number;
-                                /** @description Sites handed over later than when the days were worked out last: those that are in no trip any more first, then those that no trip serves within the days looked at, then the latest. */
+                                /** @description Sites handed over later than worked out: first those in no trip, then those none serves. */
                                 later: {
                                     later_days: number | null;
                                     name: string;

@@ -58,7 +58,14 @@ function standing(records: readonly ChangeRecord[]): readonly ChangeRecord[] {
 function changeOf({ at, by, source, changes }: ChangeRecord, planId: string): ChangeSince | null {
   const own = changes.filter((change) => !beside.has(change.table) || saysOfTrip(change, planId));
   if (own.length === 0) return null;
-  return { at, by, source, rows_count: own.length, only: own.length === 1 ? rowChanged(own[0]!) : null };
+  const counts = new Map<string, number>();
+  for (const { table } of own) counts.set(table, (counts.get(table) ?? 0) + 1);
+  const [{ kind }] = own as [RowChange];
+  return {
+    ...{ at, by, source, rows_count: own.length, only: own.length === 1 ? rowChanged(own[0]!) : null },
+    tables: [...counts].map(([table, rows_count]) => ({ table, rows_count })),
+    kind: own.every((change) => change.kind === kind) ? kind : 'edited',
+  };
 }
 
 const saysOfTrip = (change: RowChange, planId: string): boolean =>

@@ -158,9 +158,7 @@ export const rolloutSheet = z
               why: z.string().nullable().describe('Why it is in no trip any more; null: it is in one.'),
             }),
           )
-          .describe(
-            'Sites handed over later than when the days were worked out last: those that are in no trip any more first, then those that no trip serves within the days looked at, then the latest.',
-          ),
+          .describe('Sites handed over later than worked out: first those in no trip, then those none serves.'),
         said: z.string(),
       })
       .nullable()
