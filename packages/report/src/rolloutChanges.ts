@@ -48,11 +48,7 @@ export interface ChangesSince {
 type Given = Omit<SheetGiven, 'changedSince'> & { readonly before: ReadonlyMap<string, DayIndex | null> | null };
 
 /** What is said of it; null where nothing changed and no site has moved. */
-export function changedSaid(
-  since: ChangesSince,
-  given: Given,
-  language: Language,
-): RolloutSheet['changedSince'] {
+export function changedSaid(since: ChangesSince, given: Given, language: Language): RolloutSheet['changedSince'] {
   const moved = movedOf(given);
   const { moved_count } = moved;
   const gone = goneFrom(since, given, language);

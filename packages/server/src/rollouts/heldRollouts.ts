@@ -196,7 +196,9 @@ async function handOversAt(at: RolloutAt, planId: string, sitesKept: SitesKept):
   const kept = keptPlan(ready, facts, planId, today);
   if (kept === null) return null;
   const { problem } = ready;
-  const stops = evaluatePlan(problem, kept.plan).trips.flat().flatMap((trip) => trip.stops);
+  const stops = evaluatePlan(problem, kept.plan)
+    .trips.flat()
+    .flatMap((trip) => trip.stops);
   return new Map(
     stops.map(({ job, handOverDay }) => [
       problem.jobs[job]!.siteId,
