@@ -170,9 +170,7 @@ function useLaying(
     const isAllNow = sheet.changedSince === null && may === 'yes';
     const days = {
       ...{ at: new Date().toISOString(), onlyTrips: isAllNow ? null : tripsTouched(sheet, laid) },
-      unanswered: new Set(
-        sheet.crews.flatMap(({ trips }) => trips.flatMap(({ tripId, isOverdue }) => (isOverdue ? [tripId] : []))),
-      ),
+      unanswered: unansweredOf(sheet),
     };
     const changes = changesOfPlan({ planId, ...rows, before }, told.answer.crews, days);
     const { isSaved } = changes.length === 0 ? { isSaved: true } : await change(changes);
@@ -184,6 +182,10 @@ function useLaying(
   }, [isLaying, send]);
   return outcome;
 }
+
+/** Trips that should have left or be back, and nobody has said whether they are. */
+const unansweredOf = ({ crews }: RolloutSheet): ReadonlySet<string> =>
+  new Set(crews.flatMap(({ trips }) => trips.flatMap(({ tripId, isOverdue }) => (isOverdue ? [tripId] : []))));
 
 /** The rows of all plans as they are now. */
 async function rowsNow(client: QueryClient, programmeId: string): Promise<RowsSeen> {
