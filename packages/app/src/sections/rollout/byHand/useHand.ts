@@ -168,10 +168,8 @@ function useLaying(
     const laid: Laid = { held, at, answer: told.answer };
     // Where tables changed since the days were worked out, the others still tell what that moved.
     const isAllNow = sheet.changedSince === null && may === 'yes';
-    const days = {
-      ...{ at: new Date().toISOString(), onlyTrips: isAllNow ? null : tripsTouched(sheet, laid) },
-      unanswered: unansweredOf(sheet),
-    };
+    const onlyTrips = isAllNow ? null : tripsTouched(sheet, laid);
+    const days = { at: new Date().toISOString(), onlyTrips, unanswered: unansweredOf(sheet) };
     const changes = changesOfPlan({ planId, ...rows, before }, told.answer.crews, days);
     const { isSaved } = changes.length === 0 ? { isSaved: true } : await change(changes);
     send(isSaved ? { kind: 'laid', laid } : { kind: 'notLaid' });
