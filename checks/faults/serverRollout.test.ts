@@ -385,8 +385,43 @@ it('a site that an entry takes out of every trip is the first of who is later, w
     expect(both[1]!.why).toBe('How many people live there is not known.');
     await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
     await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
-    const undone = (await sheetOf(page, programme)).changedSince!;
-    expect(undone.later.filter((one) => one.why !== null)).toEqual([]);
+    expect((await sheetOf(page, programme)).changedSince).toBeNull();
+  });
+});
+
+it('who is later is told of sites of which no day was kept too: by what would have been, had nothing changed', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const { crews } = await sheetOf(page, programme);
+    const closed = { closureId: 'C9', wayId: 'W1', from: dayIn(0), to: dayIn(9), reason: 'a tree across' };
+    const close = { kind: 'added', table: 'closures', key: 'C9', after: closed };
+    const byKeptDays = async () => {
+      const { changedSince } = await sheetOf(page, programme);
+      return { later: changedSince?.later, said: changedSince?.said };
+    };
+    expect((await change(page, programme, close)).status).toBe(200);
+    const told = await byKeptDays();
+    expect(told.later!.length).toBeGreaterThan(1);
+    const hurt = told.later!.map(({ later_days, people }) => later_days! * people!);
+    expect(hurt).toEqual([...hurt].sort((a, b) => b - a));
+    await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
+    // What was done and undone is no change.
+    expect(await byKeptDays()).toEqual({});
+
+    // As a plan that came from tables without days.
+    const stops = crews.flatMap((crew) => crew.trips).flatMap((trip) => trip.stops);
+    const without = stops.map(({ siteId, handOver }) => ({
+      ...{ kind: 'edited', table: 'planStops', key: `P1/${siteId}` },
+      ...{ before: { handOver }, after: { handOver: null } },
+    }));
+    expect((await change(page, programme, ...without)).status).toBe(200);
+    expect(await byKeptDays()).toEqual({});
+    expect((await change(page, programme, close)).status).toBe(200);
+    expect(await byKeptDays()).toEqual(told);
+    await page.ask('POST', `${programme}/undo`, { by: 'Oren' });
+    await page.ask('POST', `${programme}/redo`, { by: 'Oren' });
+    expect(await byKeptDays()).toEqual(told);
   });
 });
 
@@ -423,8 +458,28 @@ it('changes are told by what they are and by name; of sites no day was ever kept
       expect.stringMatching(/ of East crew: 7 became 6$/),
       '2 closures of ways added',
     ]);
-    expect(told.said).toContain('Of 1 site no day was ever kept');
-    expect(told.said).not.toContain('no site has moved');
+    // Its day follows from the facts as they were.
+    expect(told.said).not.toContain('no day was ever kept');
+    // Put into a plan since, no day was ever worked out for it.
+    const [first, second] = (await sheetOf(page, programme)).crews.flatMap(({ trips }) =>
+      trips.flatMap(({ stops }) => stops),
+    );
+    const of = (siteId: string, order: string) => ({
+      ...{ kind: 'added', table: 'planStops', key: `P9/${siteId}` },
+      after: { planId: 'P9', siteId, tripId: 'T1', order },
+    });
+    const trip = { planId: 'P9', tripId: 'T1', crewId: 'west', order: '1' };
+    const other = [
+      { kind: 'added', table: 'plans', key: 'P9', after: { planId: 'P9', name: 'Other' } },
+      { kind: 'added', table: 'planTrips', key: 'P9/T1', after: trip },
+      of(first!.siteId, '1'),
+    ];
+    const again = { ...crew, before: { mostDaysAway: '6' }, after: { mostDaysAway: '5' } };
+    for (const one of [other, [of(second!.siteId, '2')], [again]])
+      expect((await change(page, programme, ...one)).status).toBe(200);
+    const { said } = (await sheetOf(page, programme, '?plan=P9')).changedSince!;
+    expect(said).toContain('Of 1 site no day was ever kept');
+    expect(said).not.toContain('no site has moved');
   });
 });
 

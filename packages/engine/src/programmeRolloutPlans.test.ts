@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { CarrierAway, KitRule, PlanFacts, PlanTripFacts, RolloutFacts } from './kernel/index.ts';
+import {
+  type CarrierAway,
+  isoDay,
+  type KitRule,
+  type PlanFacts,
+  type PlanTripFacts,
+  type RolloutFacts,
+} from './kernel/index.ts';
 import { evaluatePlan } from './programme/rollout/index.ts';
 import {
   arrival,
@@ -88,6 +95,29 @@ describe('planning from today', () => {
     expect(got.past[0]![0]!.back).toBe(today);
     expect(got.overdue).toEqual(['T1', 'T2']);
     expect(kept([trip('T2', ['V2'], { leaves: today })]).got.overdue).toEqual([]);
+  });
+
+  it('asks of a trip that should have left until somebody answers: that its days are made anew is no answer', () => {
+    const late = { leaves: today - 4, back: today + 1 };
+    const { ready, got } = kept([trip('T1', ['V1'], late), trip('T2', ['V2'], { order: 2, leaves: today + 6 })]);
+    const { planTrips } = rowsOfPlan(ready.problem, got.plan, evaluatePlan(ready.problem, got.plan), got);
+    expect(planTrips.map(({ tripId, leaves, back }) => [tripId, leaves, back])).toEqual([
+      ['T1', isoDay(today - 4), isoDay(today + 1)],
+      ['T2', expect.stringMatching(/^\d{4}-/), expect.stringMatching(/^\d{4}-/)],
+    ]);
+    // Not yet: it leaves no earlier than a day that has not gone by, and then its days are worked out.
+    for (const notBefore of [today, today + 3]) {
+      const told = kept([trip('T1', ['V1'], { ...late, notBefore })]);
+      expect(told.got.overdue).toEqual([]);
+      const rows = rowsOfPlan(
+        told.ready.problem,
+        told.got.plan,
+        evaluatePlan(told.ready.problem, told.got.plan),
+        told.got,
+      );
+      expect(rows.planTrips[0]!['leaves']! >= isoDay(notBefore)).toBe(true);
+    }
+    expect(kept([trip('T1', ['V1'], { ...late, notBefore: today - 1 })]).got.overdue).toEqual(['T1']);
   });
 
   it('counts what a trip that is back handed over; what it did not waits for a place', () => {

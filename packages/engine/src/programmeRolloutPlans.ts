@@ -34,6 +34,8 @@ export interface KeptPlan {
   readonly dropped: readonly DroppedStop[];
   /** Ids of trips that should have left, or be back, before today, and nobody has entered that they did. */
   readonly overdue: readonly string[];
+  /** Those of them that may have left: trips still to go. */
+  readonly unanswered: readonly PlanTripFacts[];
   readonly problems: readonly Problem[];
 }
 
@@ -78,6 +80,7 @@ export function keptPlan(
         return stops.length === 0 ? [] : [{ tripId: trip.tripId, planned: plannedTrip(trip, stops, problem.firstDay) }];
       }),
   );
+  const unanswered = toGo.filter((trip) => isUnanswered(trip, today));
   const crewIds = new Set(problem.crews.map(({ crewId }) => crewId));
   const otherTrips = toGo.filter(({ crewId }) => !crewIds.has(crewId));
   const told = { past, toGo, otherTrips, today };
@@ -91,11 +94,16 @@ export function keptPlan(
     notPlaced: problem.jobs.flatMap(({ siteId }) => (placed.has(siteId) ? [] : [siteId])),
     overdue: [
       ...past.filter(({ state, kept: { back } }) => state === 'underWay' && back !== null && back < today),
-      ...toGo.filter(({ leaves }) => leaves !== null && leaves < today),
+      ...unanswered,
     ].map(({ tripId }) => tripId),
+    unanswered,
     problems: problemsOf(told),
   };
 }
+
+/** Should it have left, and has nobody said that it did, or from which day on it may? */
+const isUnanswered = ({ leaves, notBefore }: PlanTripFacts, today: DayIndex): boolean =>
+  leaves !== null && Math.max(leaves, notBefore ?? leaves) < today;
 
 /** Stops that are jobs, each once, in their order. */
 function jobsOfTrip(

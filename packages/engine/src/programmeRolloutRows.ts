@@ -12,7 +12,7 @@ export interface PlanRows {
 }
 
 /** What a plan is kept as, and what of it stays as it is. */
-export interface PlanKept extends Partial<Pick<KeptPlan, 'past' | 'otherPast' | 'otherTrips'>> {
+export interface PlanKept extends Partial<Pick<KeptPlan, 'past' | 'otherPast' | 'otherTrips' | 'unanswered'>> {
   readonly planId: string;
   /** Ids of trips as `plan.trips`; an id that is left out, or stands for another trip already, is made new. */
   readonly tripIds?: readonly (readonly (string | null)[])[];
@@ -36,7 +36,7 @@ export function rowsOfPlan(
   outcome: Outcome | null,
   kept: PlanKept,
 ): PlanRows {
-  const { planId, past = [], otherPast = [], otherTrips = [] } = kept;
+  const { planId, past = [], otherPast = [], otherTrips = [], unanswered = [] } = kept;
   const gone = [...past.flat(), ...otherPast].map((trip) => trip.kept);
   const planned = new Set(plan.trips.flatMap((trips) => trips.flatMap(({ stops }) => stops)));
   const isPlanned = new Set(problem.jobs.flatMap(({ siteId }, job) => (planned.has(job) ? [siteId] : [])));
@@ -47,15 +47,18 @@ export function rowsOfPlan(
   }));
   const ids = new TripIds([...gone, ...others].map(({ tripId }) => tripId));
   const idsOf = plan.trips.map((trips, crew) => trips.map((_, at) => ids.known(kept.tripIds?.[crew]?.[at] ?? null)));
+  // Of one that may have left is still asked: the day it was to leave stays as it was told.
+  const asked = new Map(unanswered.map(({ tripId, leaves, back }) => [tripId, { leaves, back }]));
   const made = plan.trips.flatMap((trips, crew) => {
     const before = (past[crew] ?? []).map((trip) => trip.kept.order);
     const first = Math.max(0, ...before.map(Math.ceil));
     return trips.map((trip, at): PlanTripFacts => {
       const timed = outcome?.trips[crew]?.[at] ?? null;
+      const tripId = idsOf[crew]![at] ?? ids.next();
       return {
-        ...{ tripId: idsOf[crew]![at] ?? ids.next(), crewId: problem.crews[crew]!.crewId, order: first + at + 1 },
+        ...{ tripId, crewId: problem.crews[crew]!.crewId, order: first + at + 1 },
         notBefore: trip.notBefore > 0 ? problem.firstDay + Math.ceil(trip.notBefore - slack_days) : null,
-        ...{ isLocked: trip.isLocked, ...daysOf(problem, timed), leftOn: null, backOn: null },
+        ...{ isLocked: trip.isLocked, ...(asked.get(tripId) ?? daysOf(problem, timed)), leftOn: null, backOn: null },
         stops: trip.stops.map((job, order) => ({
           ...{ siteId: problem.jobs[job]!.siteId, order: order + 1 },
           handOver: dayWithin(problem, timed?.stops[order]?.handOverDay ?? null),

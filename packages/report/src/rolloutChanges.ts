@@ -1,4 +1,4 @@
-import { isoDay } from '@eavewell/engine';
+import { type DayIndex, isoDay } from '@eavewell/engine';
 import { type Column, folderTables, type RolloutSheet } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { isHandedOver, type SheetGiven } from './rolloutSheetTold.ts';
@@ -29,25 +29,26 @@ export interface RowChanged {
 export interface ChangesSince {
   /** When they were. */
   readonly at: string;
+  /** How many records there were then [count]. */
+  readonly version: number;
   /** The newest first, a few. */
   readonly changes: readonly ChangeSince[];
   readonly changes_count: number;
   /** Sites that an entry took out of the trips of the plan, and that stand in none of them now. */
   readonly takenOut: readonly {
     readonly siteId: string;
-    /** The day they were to be handed over [ISO]. */
-    readonly was: string;
+    /** The day they were to be handed over [ISO]; null: it was not kept. */
+    readonly was: string | null;
     /** The day their trip came back without it [ISO]; null: it was taken out otherwise. */
     readonly backOn: string | null;
   }[];
 }
 
+/** What is changed of a plan, and days of hand-over before that, for sites of which none was kept [day]; null: all are. */
+type Given = Omit<SheetGiven, 'changedSince'> & { readonly before: ReadonlyMap<string, DayIndex | null> | null };
+
 /** What is said of it; null where nothing changed and no site has moved. */
-export function changedSaid(
-  since: ChangesSince,
-  given: Omit<SheetGiven, 'changedSince'>,
-  language: Language,
-): RolloutSheet['changedSince'] {
+export function changedSaid(since: ChangesSince, given: Given, language: Language): RolloutSheet['changedSince'] {
   const moved = movedOf(given);
   const { moved_count } = moved;
   const gone = goneFrom(since, given, language);
@@ -73,7 +74,7 @@ export function changedSaid(
 /** Sites that were to be handed over and stand in no trip any more: those that an entry took out, and those no longer planned with. */
 function goneFrom(
   { takenOut }: ChangesSince,
-  { facts, today, past, outcome, problem, planId, leftOut, peopleOf }: Omit<SheetGiven, 'changedSince'>,
+  { facts, today, past, outcome, problem, planId, leftOut, peopleOf, before }: Given,
   { say, numbers }: Language,
 ): readonly Later[] {
   const trips = facts.rollout.plans.find((one) => one.planId === planId)?.trips ?? [];
@@ -87,7 +88,8 @@ function goneFrom(
   const dropped = trips.flatMap(({ tripId, crewId, stops }) =>
     left.has(tripId)
       ? []
-      : stops.flatMap(({ siteId, handOver }) => {
+      : stops.flatMap(({ siteId, handOver: kept }) => {
+          const handOver = kept ?? before?.get(siteId) ?? null;
           if (handOver === null) return [];
           const reason = reasonOf.get(siteId);
           const why = crewIds.has(crewId)
@@ -96,13 +98,16 @@ function goneFrom(
           return [{ siteId, was: isoDay(handOver), why }];
         }),
   );
-  const entered = takenOut.map(({ siteId, was, backOn }) => ({
-    ...{ siteId, was },
-    why:
+  const entered = takenOut.flatMap(({ siteId, was: kept, backOn }) => {
+    const day = before?.get(siteId) ?? null;
+    const was = kept ?? (day === null ? null : isoDay(day));
+    if (was === null) return [];
+    const why =
       backOn === null
         ? say('rolloutAnswers.gone.taken')
-        : say('rolloutAnswers.gone.back', { day: numbers.date(backOn) }),
-  }));
+        : say('rolloutAnswers.gone.back', { day: numbers.date(backOn) });
+    return [{ siteId, was, why }];
+  });
   const siteOf = new Map(facts.sites.map((site) => [site.siteId, site]));
   return [...entered, ...dropped]
     .filter(({ siteId }) => !placed.has(siteId) && !isHandedOver(siteOf.get(siteId), today) && siteOf.has(siteId))
@@ -115,22 +120,26 @@ function goneFrom(
 
 type Later = NonNullable<RolloutSheet['changedSince']>['later'][number];
 
-/** Sites whose hand-over is another day than when it was worked out last, those of them that come later, and those of which no day was kept. */
+/**
+ * Sites whose hand-over is another day than when it was worked out last, and those of them that come later: those hurt most first, by people
+ * and days. Of a site of which no day was kept, the one before the changes is taken; where there is none either, it is counted.
+ */
 export function movedOf({
   facts,
   problem,
   outcome,
   planId,
-}: Pick<SheetGiven, 'facts' | 'problem' | 'outcome' | 'planId'>) {
+  before = null,
+}: Pick<SheetGiven, 'facts' | 'problem' | 'outcome' | 'planId'> & Partial<Pick<Given, 'before'>>) {
   const plan = facts.rollout.plans.find((one) => one.planId === planId);
   const kept = new Map(plan?.trips.flatMap(({ stops }) => stops.map((stop) => [stop.siteId, stop.handOver] as const)));
   const later: Later[] = [];
   let [moved_count, unkept_count] = [0, 0];
   for (const stop of outcome.trips.flat().flatMap(({ stops }) => stops)) {
     const { siteId, people } = problem.jobs[stop.job]!;
-    const was = kept.get(siteId) ?? null;
+    const was = kept.get(siteId) ?? before?.get(siteId) ?? null;
     const now = isServed(stop, problem) ? problem.firstDay + stop.handOverDay : null;
-    if (was === null) unkept_count++;
+    if (was === null && !before?.has(siteId)) unkept_count++;
     if (was === null || was === now) continue;
     moved_count++;
     if (now !== null && now < was) continue;
@@ -141,8 +150,9 @@ export function movedOf({
       why: null,
     });
   }
-  const days = ({ later_days }: Later) => later_days ?? Number.POSITIVE_INFINITY;
-  later.sort((a, b) => (days(a) === days(b) ? (b.people ?? 0) - (a.people ?? 0) : days(b) - days(a)));
+  const hurt = ({ later_days, people }: Later) =>
+    later_days === null ? Number.POSITIVE_INFINITY : later_days * (people ?? 0);
+  later.sort((a, b) => (hurt(a) === hurt(b) ? (b.people ?? 0) - (a.people ?? 0) : hurt(b) - hurt(a)));
   return { moved_count, unkept_count, later };
 }
 

@@ -1,4 +1,4 @@
-import { type CrewFacts, type DayIndex, isoDay, type PastTrip, type TripLeg } from '@eavewell/engine';
+import { type CrewFacts, isoDay, type PastTrip, type PlanTripFacts, type TripLeg } from '@eavewell/engine';
 import type { SheetCrew, SheetTrip } from '@eavewell/tables';
 import type { SheetTold } from './rolloutSheetTold.ts';
 import { tightSaid } from './rolloutTight.ts';
@@ -77,16 +77,20 @@ export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetT
         said: brokenSaid(told, one),
       })),
     ...{ isTight: tight !== null, tightSaid: tight, isOverdue },
-    overdueSaid: isOverdue ? overdueSaid(told, row?.leaves ?? null, figures.leaves) : null,
+    overdueSaid: isOverdue ? overdueSaid(told, row, figures.leaves) : null,
     said: `${language.say('rolloutAnswers.tripOf', { crew: crewName(told, crew) })} ${figures.said}`,
   };
 }
 
 /** When it was to leave, as worked out last, and when it can. */
-function overdueSaid({ language: { say, numbers } }: SheetTold, due: DayIndex | null, leaves: string): string | null {
-  return due === null
-    ? null
-    : say('rolloutAnswers.overdue', { due: numbers.date(isoDay(due)), leaves: numbers.date(leaves) });
+function overdueSaid(
+  { language: { say, numbers } }: SheetTold,
+  row: PlanTripFacts | null,
+  leaves: string,
+): string | null {
+  if (row?.leaves == null) return null;
+  const due = Math.max(row.leaves, row.notBefore ?? row.leaves);
+  return say('rolloutAnswers.overdue', { due: numbers.date(isoDay(due)), leaves: numbers.date(leaves) });
 }
 
 const crewName = ({ facts, problem }: SheetTold, crew: number) => {

@@ -19,6 +19,15 @@ export interface ChangeOutcome {
   readonly record: string | null;
 }
 
+/** A change that is asked for. */
+interface Asked {
+  readonly changes: readonly RowChange[];
+  /** What the sending is called, where what was typed may be sent once more: it is one entry. Left out: a name of its own. */
+  readonly sendId?: string | undefined;
+  /** Called once it is saved, or kept: before what follows from it has been asked for again. */
+  readonly onEntered?: (outcome: ChangeOutcome) => void;
+}
+
 const notSaved = (error: unknown): ChangeOutcome => ({
   isSaved: false,
   isKept: false,
@@ -46,31 +55,37 @@ export function useChange(programmeId: string) {
   const by = useWho();
   const client = useQueryClient();
   const { outbox } = useKeeping();
+  const send = async (changes: readonly RowChange[], sendId: string): Promise<ChangeOutcome> => {
+    const keep = async (): Promise<ChangeOutcome> => {
+      await outbox.keep({ sendId, programmeId, by, changes });
+      void outbox.send();
+      return { isSaved: true, isKept: true, reason: null, problems: [], record: null };
+    };
+    try {
+      // What was kept before goes first.
+      if (outbox.now().some((kept) => kept.programmeId === programmeId)) return await keep();
+      const body = { by, changes: [...changes], sendId };
+      const params = { path: { programmeId } };
+      return saved(await answerOf(api.POST('/api/programmes/{programmeId}/changes', { params, body })));
+    } catch (error) {
+      if (!isAway(error)) return notSaved(error);
+      return keep().catch(() => notSaved(error));
+    }
+  };
   const mutation = useMutation({
-    mutationFn: async (changes: readonly RowChange[]): Promise<ChangeOutcome> => {
-      const sendId = crypto.randomUUID();
-      const keep = async (): Promise<ChangeOutcome> => {
-        await outbox.keep({ sendId, programmeId, by, changes });
-        void outbox.send();
-        return { isSaved: true, isKept: true, reason: null, problems: [], record: null };
-      };
-      try {
-        // What was kept before goes first.
-        if (outbox.now().some((kept) => kept.programmeId === programmeId)) return await keep();
-        const body = { by, changes: [...changes], sendId };
-        const params = { path: { programmeId } };
-        return saved(await answerOf(api.POST('/api/programmes/{programmeId}/changes', { params, body })));
-      } catch (error) {
-        if (!isAway(error)) return notSaved(error);
-        return keep().catch(() => notSaved(error));
-      }
+    mutationFn: async ({ changes, sendId = crypto.randomUUID(), onEntered }: Asked): Promise<ChangeOutcome> => {
+      const outcome = await send(changes, sendId);
+      if (outcome.isSaved) onEntered?.(outcome);
+      return outcome;
     },
     // What is kept here changed nothing there: asking a program that does not answer would only hold up the word that it is kept.
     onSuccess: ({ isSaved, isKept }) => (isSaved && !isKept ? askAnew(client, programmeId) : undefined),
   });
   const { data, isPending } = mutation;
   const state: ChangeState = isPending ? 'saving' : data === undefined ? 'none' : data.isSaved ? 'saved' : 'notSaved';
-  return { change: mutation.mutateAsync, forget: mutation.reset, state, outcome: data ?? null };
+  const change = (changes: readonly RowChange[], more: Omit<Asked, 'changes'> = {}) =>
+    mutation.mutateAsync({ changes, ...more });
+  return { change, forget: mutation.reset, state, outcome: data ?? null };
 }
 
 /** Everything of a programme is asked for again. */

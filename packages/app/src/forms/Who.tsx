@@ -1,9 +1,19 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { sayWho, useWho } from '../api/useWho.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 
 /** The id of the field that asks for a name, so that what needs one can lead to it. */
 export const whoId = 'who-changes';
+
+/** Asked of the field when something cannot be done without a name. */
+const wantedEvent = 'wanted';
+
+/** Leads to the field that asks for a name, which says why. */
+export function askForName(): void {
+  const field = document.getElementById(whoId);
+  field?.dispatchEvent(new Event(wantedEvent));
+  field?.focus();
+}
 
 /** Under whose name a change is recorded: asked once, shown and changeable beside every press that saves. */
 export function Who() {
@@ -11,7 +21,17 @@ export function Who() {
   const who = useWho();
   const [isAsked, setAsked] = useState(who === '');
   const [typed, setTyped] = useState(who);
-  if (!isAsked && who !== '')
+  const [isWanted, setWanted] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
+  const isShown = isAsked || who === '';
+  useEffect(() => {
+    const input = field.current;
+    if (!isShown || input === null) return;
+    const heed = () => setWanted(true);
+    input.addEventListener(wantedEvent, heed);
+    return () => input.removeEventListener(wantedEvent, heed);
+  }, [isShown]);
+  if (!isShown)
     return (
       <p className="who">
         {say('forms.recorded_as', { who })}{' '}
@@ -20,6 +40,7 @@ export function Who() {
         </button>
       </p>
     );
+  const isMissing = isWanted && typed.trim() === '';
   const done = () => {
     sayWho(typed);
     if (typed.trim() !== '') setAsked(false);
@@ -28,10 +49,13 @@ export function Who() {
     <p className="who">
       <label htmlFor={whoId}>{say('forms.your_name')}</label>
       <input
+        ref={field}
         id={whoId}
         value={typed}
         autoComplete="name"
         maxLength={200}
+        aria-invalid={isMissing}
+        aria-describedby={isMissing ? `${whoId}-wanted` : undefined}
         onChange={(event) => setTyped(event.target.value)}
         onBlur={done}
         onKeyDown={(event) => {
@@ -40,6 +64,11 @@ export function Who() {
           done();
         }}
       />
+      {isMissing ? (
+        <span id={`${whoId}-wanted`} className="field-wanting">
+          {say('forms.name_needed')}
+        </span>
+      ) : null}
     </p>
   );
 }

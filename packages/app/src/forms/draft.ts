@@ -22,6 +22,8 @@ export interface DraftRow {
   readonly cells: Readonly<Record<string, DraftCell>>;
   /** The form put it there, and nobody has typed into it: it is no change yet. */
   readonly isOffered?: boolean;
+  /** What the sending of it is called, from when it was sent until something else is typed: sent once more it is the same entry. */
+  readonly sentAs?: string;
 }
 
 /** What was typed into one form and is not saved yet. */
@@ -49,6 +51,7 @@ export type DraftStep =
     }
   | { readonly kind: 'remove'; readonly row: RowName; readonly isNew: boolean }
   | { readonly kind: 'leaveRow'; readonly row: RowName }
+  | { readonly kind: 'send'; readonly row: RowName; readonly sendId: string }
   | { readonly kind: 'see'; readonly row: RowName; readonly column: string; readonly present: string | null }
   | { readonly kind: 'leaveCell'; readonly row: RowName; readonly column: string }
   | { readonly kind: 'letGo' }
@@ -91,6 +94,10 @@ function rowsAfter(rows: Draft['rows'], step: RowStep): Draft['rows'] {
       return { ...rows, [rowId(step.row)]: { ...step.row, state: 'removed', cells: {} } };
     case 'leaveRow':
       return without(rows, rowId(step.row));
+    case 'send': {
+      const row = rows[rowId(step.row)];
+      return row === undefined ? rows : { ...rows, [rowId(step.row)]: { ...row, sentAs: step.sendId } };
+    }
     default:
       return cellsAfter(rows, step);
   }
@@ -98,7 +105,11 @@ function rowsAfter(rows: Draft['rows'], step: RowStep): Draft['rows'] {
 
 function cellsAfter(rows: Draft['rows'], step: Extract<RowStep, { column: string }>): Draft['rows'] {
   const id = rowId(step.row);
-  const { isOffered: _, ...row } = rows[id] ?? { ...step.row, state: 'edited' as const, cells: {}, isOffered: false };
+  const {
+    isOffered: _,
+    sentAs: __,
+    ...row
+  } = rows[id] ?? { ...step.row, state: 'edited' as const, cells: {}, isOffered: false };
   if (step.kind === 'type') return { ...rows, [id]: { ...row, cells: { ...row.cells, [step.column]: step.cell } } };
   const cell = row.cells[step.column];
   if (cell === undefined) return rows;

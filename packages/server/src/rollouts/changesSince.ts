@@ -1,4 +1,4 @@
-import type { ChangeRecord, RowChange } from '@eavewell/records';
+import { type ChangeRecord, type RowChange, recordName } from '@eavewell/records';
 import type { ChangeSince, ChangesSince, RowChanged } from '@eavewell/report';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { planTables } from './rolloutAt.ts';
@@ -14,11 +14,12 @@ export function changesSince({
   records,
   facts,
 }: Pick<OpenProgramme, 'records' | 'facts'>): Readonly<Record<string, ChangesSince>> {
-  const cameAt = new Map<string, string>();
-  for (const { at, changes } of records)
-    for (const { kind, table, key } of changes) if (kind === 'added' && table === 'plans') cameAt.set(key, at);
+  const came = new Map<string, { readonly at: string; readonly version: number }>();
+  for (const [place, { at, changes }] of records.entries())
+    for (const { kind, table, key } of changes)
+      if (kind === 'added' && table === 'plans') came.set(key, { at, version: place + 1 });
   const timed = [...facts.rowsAsEntered('plans')].flatMap(([planId, cells]) => {
-    const timedAt = cells['timedAt'] ?? cameAt.get(planId);
+    const timedAt = cells['timedAt'] ?? came.get(planId)?.at;
     const at_ms = timedAt === undefined ? Number.NaN : Date.parse(timedAt);
     return timedAt === undefined || Number.isNaN(at_ms) ? [] : [{ planId, timedAt, at_ms }];
   });
@@ -30,11 +31,27 @@ export function changesSince({
   return Object.fromEntries(
     timed.map(({ planId, timedAt, at_ms }) => {
       const since = later.flatMap((one) => (one.at_ms > at_ms ? [one.record] : []));
-      const own = since.flatMap((record) => changeOf(record, planId) ?? []);
+      const own = standing(since).flatMap((record) => changeOf(record, planId) ?? []);
       const changes = own.slice(-mostTold_count).reverse();
-      return [planId, { at: timedAt, changes, changes_count: own.length, takenOut: takenOut(since, planId) }];
+      // One that was searched for came in after its days were begun to be worked out.
+      const version = Math.max(came.get(planId)?.version ?? 0, records.length - since.length);
+      return [planId, { at: timedAt, version, changes, changes_count: own.length, takenOut: takenOut(since, planId) }];
     }),
   );
+}
+
+/** Records that hold still: what was undone, and the undoing of it, are none of them. One that could be taken back in part alone is left. */
+function standing(records: readonly ChangeRecord[]): readonly ChangeRecord[] {
+  const known = new Map(records.map((record) => [recordName(record), record]));
+  const back = new Set<string>();
+  const left: ChangeRecord[] = [];
+  for (const record of [...records].reverse()) {
+    if (back.has(recordName(record))) continue;
+    const taken = record.takesBack === null ? undefined : known.get(record.takesBack);
+    if (taken?.changes.length === record.changes.length) back.add(recordName(taken));
+    else left.push(record);
+  }
+  return left.reverse();
 }
 
 /** What a record changed of what a rollout is planned from, and what it says that trips of a plan did; null: nothing. */
@@ -70,9 +87,9 @@ function takenOut(records: readonly ChangeRecord[], planId: string): ChangesSinc
     for (const change of stops) {
       if (change.kind !== 'removed') continue;
       const { siteId, tripId, handOver } = change.before;
-      if (siteId === undefined || handOver === undefined) continue;
+      if (siteId === undefined) continue;
       // What is moved twice was to be handed over as it was worked out.
-      const was = taken.get(siteId)?.was ?? handOver;
+      const was = taken.get(siteId)?.was ?? handOver ?? null;
       taken.set(siteId, { siteId, was, backOn: backOn.get(`${planId}/${tripId}`) ?? null });
     }
     for (const { kind, key } of stops) if (kind === 'added') taken.delete(key.slice(planId.length + 1));

@@ -47,6 +47,9 @@ interface Drawn {
   readonly futures: FinishDates;
 }
 
+/** Days of hand-over by site [day]; null: not within the days looked at. */
+export type HandOvers = ReadonlyMap<string, DayIndex | null>;
+
 /** A rollout made ready for what has happened of a plan. */
 interface ReadyHeld {
   readonly key: string;
@@ -80,6 +83,9 @@ const [mostReady_count, fewJobs_count] = [3, 300] as const;
 /** Futures that are held. Ours. */
 const mostDrawn_count = 12;
 
+/** Days a plan was to hand its sites over on, before something changed: of so many plans they are held. Ours. */
+const mostBefore_count = 8;
+
 /** What the thread holds: the facts asked for last, and rollouts made ready from them. */
 export class HeldRollouts {
   private base: Base | null = null;
@@ -87,6 +93,7 @@ export class HeldRollouts {
   private plans: (PlansRead & { readonly stamp: string }) | null = null;
   private readonly readies = new Map<string, ReadyHeld>();
   private readonly drawn = new Map<string, Drawn>();
+  private readonly before = new Map<string, HandOvers>();
   /** How often more was drawn or bounded: what was put together before says less. */
   drawn_count = 0;
 
@@ -145,6 +152,22 @@ export class HeldRollouts {
     return timedOn(held, ready, planId);
   }
 
+  /**
+   * On which days would the sites of a plan be handed over, had nothing changed since a version?
+   *
+   * @param version - the last before the changes
+   * @returns days by site [day], null where it is not handed over within the days looked at; null: there was no such plan
+   */
+  async daysBefore({ at }: Held, planId: string, version: number): Promise<HandOvers | null> {
+    const key = JSON.stringify([at.programmeId, version, at.today, at.build, planId]);
+    const known = this.before.get(key) ?? (await handOversAt({ ...at, version }, planId, this.sitesKept));
+    if (known === null) return null;
+    this.before.delete(key);
+    this.before.set(key, known);
+    for (const old of [...this.before.keys()].slice(0, -mostBefore_count)) this.before.delete(old);
+    return known;
+  }
+
   drawnOf(key: string): Drawn | null {
     return this.drawn.get(key) ?? null;
   }
@@ -161,6 +184,27 @@ export class HeldRollouts {
     if (ready !== undefined) ready.bounds = bounds;
     this.drawn_count += 1;
   }
+}
+
+/** The days of a plan as they were worked out from the facts of a version: what has gone by since stands as it is today. */
+async function handOversAt(at: RolloutAt, planId: string, sitesKept: SitesKept): Promise<HandOvers | null> {
+  const { facts } = await readFacts(at);
+  const { today } = at;
+  const [programme, kit] = [readyProgramme(facts, { today }), readyKit(facts, today)];
+  const sites = [...new SitesKept(sitesKept).of(facts, programme, kit, new Map())];
+  const ready = readyRollout(facts, sites, { today, planId, firstDay: firstDayOf({ facts, at }, planId) });
+  const kept = keptPlan(ready, facts, planId, today);
+  if (kept === null) return null;
+  const { problem } = ready;
+  const stops = evaluatePlan(problem, kept.plan)
+    .trips.flat()
+    .flatMap((trip) => trip.stops);
+  return new Map(
+    stops.map(({ job, handOverDay }) => [
+      problem.jobs[job]!.siteId,
+      handOverDay < problem.horizon_days ? problem.firstDay + handOverDay : null,
+    ]),
+  );
 }
 
 /** A plan, timed on a rollout that may be ready for another. */

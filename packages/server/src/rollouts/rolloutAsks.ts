@@ -24,7 +24,7 @@ import {
 } from '@eavewell/report';
 import { loadLanguage } from '@eavewell/words';
 import type { Asks, JobAround } from '@eavewell/work';
-import { type Held, HeldRollouts, planShown, type TimedNow, timedOn } from './heldRollouts.ts';
+import { type HandOvers, type Held, HeldRollouts, planShown, type TimedNow, timedOn } from './heldRollouts.ts';
 import type { RolloutAt } from './rolloutAt.ts';
 import { startOf } from './searchStart.ts';
 import { drawKeyOf, givenOf, hasTrips, type SheetFound, sheetOf } from './sheetAsk.ts';
@@ -87,7 +87,7 @@ export interface SearchStart {
   /** Null: from nothing. */
   readonly start: RolloutPlan | null;
   /** What of the plan there was is kept with the new one. */
-  readonly kept: Pick<KeptPlan, 'past' | 'otherPast' | 'otherTrips' | 'tripIds' | 'plan'>;
+  readonly kept: Pick<KeptPlan, 'past' | 'otherPast' | 'otherTrips' | 'unanswered' | 'tripIds' | 'plan'>;
   /** The first day of the plan, ISO. */
   readonly from: string;
   readonly bounds: WaitingBounds | null | undefined;
@@ -141,11 +141,27 @@ async function sheet(asked: SheetAsked, around: JobAround): Promise<SheetFound |
     holding.drawn_count,
   ]);
   const known =
-    sheets.get(key) ?? sheetOf(holding, found.held, found.planId, { language, changes, notDrawn: asked.notDrawn });
+    sheets.get(key) ??
+    sheetOf(holding, found.held, found.planId, {
+      ...{ language, changes, notDrawn: asked.notDrawn },
+      before: await beforeChanges(found.held, found.planId, changes),
+    });
   sheets.delete(key);
   sheets.set(key, known);
   for (const old of [...sheets.keys()].slice(0, -mostSheets_count)) sheets.delete(old);
   return known;
+}
+
+/** Days of hand-over before something changed, where some of them were never kept; null: nothing changed, or all are kept. */
+async function beforeChanges(
+  held: Held,
+  planId: string | null,
+  changes: ChangesSince | null,
+): Promise<HandOvers | null> {
+  if (planId === null || changes === null || changes.changes_count === 0) return null;
+  const stops = planShown(held.facts, planId)?.trips.flatMap((one) => one.stops) ?? [];
+  const isKept = stops.every(({ handOver }) => handOver !== null) && changes.takenOut.every(({ was }) => was !== null);
+  return isKept ? null : holding.daysBefore(held, planId, changes.version);
 }
 
 /** One trip in full, as JSON; `plan`, `trip`: there is none of that id. */
@@ -271,8 +287,8 @@ function planInForce({ facts }: Held) {
 }
 
 function keptOf({ kept, plan }: TimedNow): SearchStart['kept'] {
-  const { past = [], otherPast = [], otherTrips = [], tripIds = [] } = kept ?? {};
-  return { past, otherPast, otherTrips, tripIds, plan };
+  const { past = [], otherPast = [], otherTrips = [], unanswered = [], tripIds = [] } = kept ?? {};
+  return { past, otherPast, otherTrips, unanswered, tripIds, plan };
 }
 
 /** What futures are drawn of; null: they are of another state, or there already. */

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { type Problem, rolloutWay, tightTrips, tripLegs } from '@eavewell/engine';
 import { type ChangesSince, changedSaid, rolloutSheet, type SheetGiven } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
-import type { Held, HeldRollouts, TimedNow } from './heldRollouts.ts';
+import type { HandOvers, Held, HeldRollouts, TimedNow } from './heldRollouts.ts';
 
 /** What the page of a plan is, and what is still to be drawn of it. */
 export interface SheetFound {
@@ -31,8 +31,15 @@ export function sheetOf(
   {
     language,
     changes,
+    before,
     notDrawn,
-  }: { readonly language: Language; readonly changes: ChangesSince | null; readonly notDrawn: readonly string[] },
+  }: {
+    readonly language: Language;
+    readonly changes: ChangesSince | null;
+    /** Days of hand-over before the changes, where some were never kept. */
+    readonly before: HandOvers | null;
+    readonly notDrawn: readonly string[];
+  },
 ): SheetFound {
   const now = holding.timed(held, planId);
   const key = drawKeyOf(now);
@@ -40,7 +47,7 @@ export function sheetOf(
   const isToDraw = drawn === null && hasTrips(now) && !notDrawn.includes(key);
   const futuresState = drawn !== null ? 'there' : isToDraw ? 'beingDrawn' : 'none';
   const given = givenOf(held, now, { futures: drawn?.futures ?? null, futuresState });
-  const changedSince = changes === null ? null : changedSaid(changes, given, language);
+  const changedSince = changes === null ? null : changedSaid(changes, { ...given, before }, language);
   return {
     text: JSON.stringify(rolloutSheet({ ...given, changedSince }, language)),
     planId,

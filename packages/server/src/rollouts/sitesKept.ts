@@ -16,9 +16,14 @@ interface Kept {
 
 /** What the rollout wants to know of the sites of a programme, kept from one state of its facts to the next: only of sites whose facts changed it is worked out anew. */
 export class SitesKept {
-  private kept: ReadonlyMap<string, Kept> = new Map();
+  private kept: ReadonlyMap<string, Kept>;
   /** Sites that were worked out, over all states [count]. */
   made_count = 0;
+
+  /** @param before - what was kept of another state; left out: nothing */
+  constructor(before?: SitesKept) {
+    this.kept = before?.kept ?? new Map();
+  }
 
   /**
    * What `rolloutSites` finds of all sites, one at a time.

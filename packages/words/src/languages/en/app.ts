@@ -1530,6 +1530,7 @@ export const forms = {
   "remove_site_with": "{site} goes out of the programme, with {what}. Undo brings it all back.",
   "save": "Save",
   "saved": "Saved on this computer.",
+  "saved_follows": "Saved. What follows from it is being worked out …",
   "saving": "Saving …",
   "seldom": "{count, plural, one {# more, seldom needed} other {# more, seldom needed}}",
   "set_done": "{count, plural, one {Set for # site. Undo takes it back.} other {Set for # sites. Undo takes it back.}}",

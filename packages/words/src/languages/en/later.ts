@@ -184,7 +184,8 @@ export const rolloutByHand = {
   "mending": "Mending around it",
   "move_site": "Move {site}",
   "move_trip": "Move this trip",
-  "moved": "{count, plural, =0 {No other site moves.} one {One other site moves.} other {# other sites move.}}",
+  "moved": "{count, plural, =0 {No other site moves.} one {One other site moves: {which}.} other {# other sites move: {which}.}}",
+  "moved_days": "{site} {days, plural, one {# day} other {# days}} {isLater, select, yes {later} other {sooner}}",
   "moved_of": "{sooner, plural, =0 {} one {# site is handed over sooner} other {# sites are handed over sooner}}{both, select, yes {, } other {}}{later, plural, =0 {} one {# later} other {# later}}.",
   "name": "Moving by hand",
   "nearest": "Put it {where}",
@@ -258,6 +259,7 @@ export const rolloutChoosing = {
 export const rolloutHappened = {
   "again": "It is there again",
   "again_about": "The first day on which it can be used.",
+  "again_open": "It is open again",
   "all_of_area": "{area}: all {count, number} ways of the area",
   "all_of_name": "{name}: all {count, number} stretches, or some of them",
   "and_more": "{name} and {count, plural, one {# more stretch} other {# more stretches}}",

@@ -1531,6 +1531,7 @@ export const forms = {
   "remove_site_with": "{site} sale del programa, con {what}. Deshacer lo trae todo de vuelta.",
   "save": "Guardar",
   "saved": "Guardado en esta computadora.",
+  "saved_follows": "Guardado. Se calcula lo que se sigue de ello …",
   "saving": "Guardando …",
   "seldom": "{count, plural, one {# más, pocas veces necesario} other {# más, pocas veces necesarios}}",
   "set_done": "{count, plural, one {Fijado para # sitio. Deshacer lo revierte.} other {Fijado para # sitios. Deshacer lo revierte.}}",

@@ -184,7 +184,8 @@ export const rolloutByHand = {
   "mending": "Arreglando lo de alrededor",
   "move_site": "Mover {site}",
   "move_trip": "Mover este viaje",
-  "moved": "{count, plural, =0 {Ningún otro sitio se mueve.} one {Otro sitio se mueve.} other {Otros # sitios se mueven.}}",
+  "moved": "{count, plural, =0 {Ningún otro sitio se mueve.} one {Otro sitio se mueve: {which}.} other {Otros # sitios se mueven: {which}.}}",
+  "moved_days": "{site} {days, plural, one {# día} other {# días}} más {isLater, select, yes {tarde} other {temprano}}",
   "moved_of": "{sooner, plural, =0 {} one {# sitio se entrega antes} other {# sitios se entregan antes}}{both, select, yes {, } other {}}{later, plural, =0 {} one {# más tarde} other {# más tarde}}.",
   "name": "Mover a mano",
   "nearest": "Ponerlo {where}",
@@ -258,6 +259,7 @@ export const rolloutChoosing = {
 export const rolloutHappened = {
   "again": "Ya está de nuevo",
   "again_about": "El primer día en que se puede usar.",
+  "again_open": "Está abierto otra vez",
   "all_of_area": "{area}: las {count, number} vías de la zona",
   "all_of_name": "{name}: los {count, number} tramos, o algunos de ellos",
   "and_more": "{name} y {count, plural, one {# tramo más} other {# tramos más}}",

@@ -8,6 +8,8 @@ type Sheet = Pick<RolloutSheet, 'crews' | 'candidates' | 'from' | 'currency'>;
 
 /** Breaks that are told one by one; of more the first are enough to know why. Ours. */
 const breaks_most = 3;
+/** Other sites that are named: those to whom it does most. Ours. */
+const named_most = 3;
 
 /** What a site is called on the sheet. */
 export function siteName({ crews, candidates }: Pick<Sheet, 'crews' | 'candidates'>, siteId: string): string {
@@ -77,10 +79,35 @@ export function becomesWords(sheet: Sheet, held: Held, answer: MoveAnswer, words
   );
   return [
     ownWords(sheet, held, answer, words),
-    say('rolloutByHand.moved', { count: others.length }),
+    othersWords(sheet, others, words),
     ...allWords(sheet, answer, words),
     ...(breaks.length === 0 ? [] : [say('rolloutByHand.breaks', { what: breaksWords(sheet, breaks, words) })]),
   ];
+}
+
+/** Which other sites move, and by how much: those first to whom it does most, by people and days. */
+function othersWords(sheet: Sheet, others: MoveAnswer['moved'], { say }: Words): string {
+  const people = new Map([
+    ...sheet.candidates.map((one) => [one.siteId, one.people] as const),
+    ...sheet.crews.flatMap(({ trips }) =>
+      trips.flatMap(({ stops }) => stops.map((one) => [one.siteId, one.people] as const)),
+    ),
+  ]);
+  const felt = ({ siteId, later_days }: MoveAnswer['moved'][number]) =>
+    later_days === null ? Number.POSITIVE_INFINITY : Math.abs(later_days) * (people.get(siteId) ?? 0);
+  const first = [...others].sort((a, b) => (felt(a) === felt(b) ? 0 : felt(b) - felt(a))).slice(0, named_most);
+  const named = first.map(({ siteId, later_days }) => {
+    const site = siteName(sheet, siteId);
+    if (later_days === null) return site;
+    return say('rolloutByHand.moved_days', {
+      site,
+      days: Math.abs(later_days),
+      isLater: later_days > 0 ? 'yes' : 'no',
+    });
+  });
+  const rest_count = others.length - first.length;
+  const more = rest_count === 0 ? [] : [say('rolloutByHand.tray_more', { count: rest_count })];
+  return say('rolloutByHand.moved', { count: others.length, which: [...named, ...more].join(', ') });
 }
 
 function ownWords(sheet: Sheet, held: Held, { day, later_days }: MoveAnswer, { say, numbers }: Words): string {

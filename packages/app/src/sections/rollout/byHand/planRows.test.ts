@@ -48,7 +48,7 @@ const crews = (one: readonly TripAsMoved[], two: readonly TripAsMoved[]): readon
   { crewId: '2', trips: two },
 ];
 const [a, b, c] = [trip('A', [stop('A1'), stop('A2')]), trip('B', [stop('B1')]), trip('C', [stop('C1')])];
-const days: DaysKept = { at: '2026-06-10T09:00:00Z', onlyTrips: null };
+const days: DaysKept = { at: '2026-06-10T09:00:00Z', onlyTrips: null, unanswered: new Set() };
 const timed = {
   ...{ kind: 'edited', table: 'plans', key: 'PL' },
   ...{ before: { timedAt: '2026-06-01T00:00:00Z' }, after: { timedAt: days.at } },
@@ -132,6 +132,15 @@ describe('the rows of a move', () => {
     const other = trip('C', [stop('C1', '2026-09-09')], { leaves: '2026-09-01', back: '2026-09-12' });
     const changes = changesOfPlan(read, crews([a, moved], [other]), { ...days, onlyTrips: new Set(['B']) });
     expect(changes.map(({ key }) => key)).toEqual(['PL/B', 'PL/B1']);
+  });
+
+  it('leave the day a trip was to leave while nobody has said whether it did', () => {
+    const moved = trip('B', [stop('B1', '2026-08-01')], { leaves: '2026-07-20', back: '2026-08-03' });
+    const changes = changesOfPlan(read, crews([a, moved], [c]), { ...days, unanswered: new Set(['B']) });
+    expect(changes.map(({ key }) => key)).toEqual(['PL/B1', 'PL']);
+    const told = { ...moved, notBefore: '2026-07-20' };
+    const [trips] = changesOfPlan(read, crews([a, told], [c]), { ...days, unanswered: new Set(['B']) });
+    expect(trips).toMatchObject({ key: 'PL/B', after: { notBefore: '2026-07-20', leaves: '2026-07-20' } });
   });
 
   it('leave a row in a trip that the plan does not know', () => {

@@ -24,6 +24,8 @@ export interface DaysKept {
   readonly at: string;
   /** Trips whose days are kept; null: of all. Where tables changed since, the others still tell what that moved. */
   readonly onlyTrips: ReadonlySet<string> | null;
+  /** Trips that should have left, and nobody has said whether they did: the day each was to leave stays, so that it is still asked. */
+  readonly unanswered: ReadonlySet<string>;
 }
 
 type Cells = Readonly<Record<string, string | null>>;
@@ -46,10 +48,11 @@ export function changesOfPlan(read: PlanRead, after: readonly CrewAsMoved[], day
     const orders = ordersOf(trips.map(({ tripId }) => orderIn(rows.trips.get(tripId), 'crewId', crewId)));
     for (const [at, trip] of trips.entries()) {
       const cells = { crewId, order: textOf(orders[at]!), notBefore: trip.notBefore };
-      const known = isKept(trip.tripId) ? { leaves: trip.leaves, back: trip.back } : {};
-      changes.push(
-        ...put('planTrips', rows.trips.get(trip.tripId), [read.planId, 'tripId', trip.tripId], { ...cells, ...known }),
-      );
+      const row = rows.trips.get(trip.tripId);
+      // From which day on it may leave is an answer too.
+      const isAsked = days.unanswered.has(trip.tripId) && trip.notBefore === (row?.cells['notBefore'] ?? null);
+      const known = isKept(trip.tripId) && !isAsked ? { leaves: trip.leaves, back: trip.back } : {};
+      changes.push(...put('planTrips', row, [read.planId, 'tripId', trip.tripId], { ...cells, ...known }));
     }
   }
   for (const trip of named.flatMap(({ trips }) => trips)) {

@@ -168,7 +168,8 @@ function useLaying(
     const laid: Laid = { held, at, answer: told.answer };
     // Where tables changed since the days were worked out, the others still tell what that moved.
     const isAllNow = sheet.changedSince === null && may === 'yes';
-    const days = { at: new Date().toISOString(), onlyTrips: isAllNow ? null : tripsTouched(sheet, laid) };
+    const onlyTrips = isAllNow ? null : tripsTouched(sheet, laid);
+    const days = { at: new Date().toISOString(), onlyTrips, unanswered: unansweredOf(sheet) };
     const changes = changesOfPlan({ planId, ...rows, before }, told.answer.crews, days);
     const { isSaved } = changes.length === 0 ? { isSaved: true } : await change(changes);
     send(isSaved ? { kind: 'laid', laid } : { kind: 'notLaid' });
@@ -179,6 +180,10 @@ function useLaying(
   }, [isLaying, send]);
   return outcome;
 }
+
+/** Trips that should have left or be back, and nobody has said whether they are. */
+const unansweredOf = ({ crews }: RolloutSheet): ReadonlySet<string> =>
+  new Set(crews.flatMap(({ trips }) => trips.flatMap(({ tripId, isOverdue }) => (isOverdue ? [tripId] : []))));
 
 /** The rows of all plans as they are now. */
 async function rowsNow(client: QueryClient, programmeId: string): Promise<RowsSeen> {

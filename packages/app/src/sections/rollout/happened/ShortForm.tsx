@@ -4,7 +4,7 @@ import { useWho } from '../../../api/useWho.ts';
 import { cellEntry, shownCell } from '../../../forms/cellEntry.ts';
 import { NotSaved } from '../../../forms/FaultSummary.tsx';
 import { faultOf } from '../../../forms/outcome.ts';
-import { whoId } from '../../../forms/Who.tsx';
+import { askForName } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import type { Entered, EnteredCells } from './happenedChanges.ts';
 import { type FieldAsked, ShortField } from './ShortField.tsx';
@@ -44,6 +44,8 @@ export function ShortForm(props: ShortFormProps) {
   const typed = useTyped(formId ?? null);
   const [made, setMade] = useState<Entered | null>(null);
   const [isTried, setTried] = useState(false);
+  const isSending = useRef(false);
+  const [isEntered, setEntered] = useState(false);
   const entryOf = (asked: FieldAsked) => {
     const { field, column, initial = null } = asked;
     const cell = typed.cells[field] ?? null;
@@ -63,6 +65,7 @@ export function ShortForm(props: ShortFormProps) {
     const { initial = null } = entries.find(({ asked }) => asked.field === field)?.asked ?? {};
     typed.type(field, { typed: text, chosen, seen: initial });
     setMade(null);
+    setEntered(false);
     if (state === 'saved') forget();
   };
   const goToFault = () =>
@@ -73,14 +76,22 @@ export function ShortForm(props: ShortFormProps) {
     const next = make(cellsOf(entries));
     setMade(next);
     if (next.faults.length > 0) return goToFault();
-    if (who === '') return document.getElementById(whoId)?.focus();
+    if (who === '') return askForName();
     if (next.asks !== undefined && !isAccepted) return;
-    const { isSaved } = await change(next.changes);
-    if (!isSaved) return;
-    typed.leave();
-    setMade(null);
-    setTried(false);
-    onDone?.();
+    if (isSending.current) return;
+    isSending.current = true;
+    const { isSaved } = await change(next.changes, {
+      sendId: typed.sendAs(),
+      // What follows from it may take a while: it is entered now.
+      onEntered: () => {
+        typed.leave();
+        setMade(null);
+        setTried(false);
+        setEntered(true);
+      },
+    });
+    isSending.current = false;
+    if (isSaved) onDone?.();
   };
   const told = entries.flatMap(({ asked, entry, isStale }) => {
     const said = isStale ? null : (faultOf(entry)?.said ?? made?.faults.find(({ field }) => field === asked.field));
@@ -144,8 +155,7 @@ export function ShortForm(props: ShortFormProps) {
           </button>
         )}
         <span role="status">
-          {isTried && who === '' ? say('forms.name_needed') : null}
-          {state === 'saving' ? say('forms.saving') : null}
+          {state === 'saving' ? say(isEntered ? 'forms.saved_follows' : 'forms.saving') : null}
           {state === 'saved' ? say(outcome?.isKept === true ? 'offline.kept_line' : 'forms.saved') : null}
         </span>
       </p>

@@ -65,7 +65,7 @@ export function AwayRow({
         )}
         {isGuess && !isAsked ? ` ${say('rolloutHappened.is_guess')}` : null}
       </p>
-      <Opens press={say('rolloutHappened.again')} formId={formId}>
+      <Opens press={say(table === 'closures' ? 'rolloutHappened.again_open' : 'rolloutHappened.again')} formId={formId}>
         {(close) => (
           <ShortForm
             {...{ programmeId, formId }}

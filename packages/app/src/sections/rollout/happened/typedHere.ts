@@ -28,6 +28,7 @@ export function useTyped(formId: string | null) {
       leaveCell: (field: string) =>
         setOwn((before) => Object.fromEntries(Object.entries(before).filter(([other]) => other !== field))),
       leave: () => setOwn({}),
+      sendAs: () => undefined,
     };
   const row = rowOf(formId);
   const { draft, dispatch } = page;
@@ -36,5 +37,11 @@ export function useTyped(formId: string | null) {
     type: (field: string, cell: DraftCell) => dispatch({ kind: 'type', row, column: field, cell }),
     leaveCell: (field: string) => dispatch({ kind: 'leaveCell', row, column: field }),
     leave: () => dispatch({ kind: 'leaveRow', row }),
+    /** What the sending of it is called: the same name until something else is typed. */
+    sendAs: () => {
+      const sendId = draft.rows[rowId(row)]?.sentAs ?? crypto.randomUUID();
+      dispatch({ kind: 'send', row, sendId });
+      return sendId;
+    },
   };
 }

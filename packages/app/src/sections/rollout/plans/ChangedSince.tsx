@@ -1,12 +1,11 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import { queries } from '../../../api/queries.ts';
 import { useChange } from '../../../api/useChange.ts';
 import { useWho } from '../../../api/useWho.ts';
 import { NotSaved } from '../../../forms/FaultSummary.tsx';
 import { useKnownRows } from '../../../forms/useKnownRows.ts';
-import { whoId } from '../../../forms/Who.tsx';
+import { askForName } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { LaterSites } from './LaterSites.tsx';
 import { NotBegun } from './MakePlan.tsx';
@@ -25,13 +24,11 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
   const { data: last } = useQuery(queries.lastRecords(programmeId));
   const { change, state, outcome } = useChange(programmeId);
   const { state: search, begin } = useSearchForPlan(programmeId);
-  const [isTried, setTried] = useState(false);
   const { planId, changedSince: since } = sheet;
   if (planId === null || since === null) return null;
   const isBusy = state === 'saving' || search?.taskId != null || begin.isPending;
   const pressed = (act: () => void) => () => {
-    setTried(true);
-    if (who === '') document.getElementById(whoId)?.focus();
+    if (who === '') askForName();
     else act();
   };
   const keep = () =>
@@ -69,7 +66,6 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
       </p>
       <NotSaved outcome={outcome} />
       <NotBegun error={begin.error} />
-      {isTried && who === '' ? <p className="field-wanting">{say('forms.name_needed')}</p> : null}
     </section>
   );
 }

@@ -2,7 +2,7 @@ import type { RolloutSheet } from '@eavewell/tables';
 import { useId, useState } from 'react';
 import { NotDone } from '../../../api/client.ts';
 import { useWho } from '../../../api/useWho.ts';
-import { whoId } from '../../../forms/Who.tsx';
+import { askForName } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { freeName } from './planWords.ts';
 import { useSearchForPlan } from './useSearch.ts';
@@ -46,7 +46,7 @@ export function MakePlan({ programmeId, sheet }: { readonly programmeId: string;
   );
   const make = () => {
     setTried(true);
-    if (who === '') document.getElementById(whoId)?.focus();
+    if (who === '') askForName();
     if (seconds === null || who === '') return;
     const called = name.trim() || offered;
     begin.mutate({
@@ -105,7 +105,6 @@ export function MakePlan({ programmeId, sheet }: { readonly programmeId: string;
         <button type="submit" className="button main" disabled={isBusy}>
           {say('rolloutPlans.make')}
         </button>
-        {isTried && who === '' ? <span className="field-wanting">{say('forms.name_needed')}</span> : null}
       </p>
     </form>
   );

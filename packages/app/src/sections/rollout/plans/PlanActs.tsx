@@ -5,7 +5,7 @@ import { useChange } from '../../../api/useChange.ts';
 import { useWho } from '../../../api/useWho.ts';
 import { NotSaved } from '../../../forms/FaultSummary.tsx';
 import { useKnownRows } from '../../../forms/useKnownRows.ts';
-import { whoId } from '../../../forms/Who.tsx';
+import { askForName } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { ShortForm } from '../happened/ShortForm.tsx';
 import { edited, inForceChanges, planTables, removedPlan } from './planRows.ts';
@@ -29,7 +29,7 @@ export function PutInForce({ programmeId, plan }: OfPlan) {
         className="button on-screen"
         disabled={rows === null || state === 'saving'}
         onClick={() => {
-          if (who === '') document.getElementById(whoId)?.focus();
+          if (who === '') askForName();
           else void change(inForceChanges(rows ?? [], plan.planId));
         }}
       >

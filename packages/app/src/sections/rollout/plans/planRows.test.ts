@@ -36,6 +36,8 @@ describe('a plan', () => {
     const rows = [
       plan('P1'),
       ...[trip('P1', 'T1', { leaves: '2031-05-01', leftOn: '2031-05-02' }), trip('P1', 'T2', { leaves: '2031-06-01' })],
+      trip('P1', 'T3', { leaves: '2031-05-20', back: '2031-05-29' }),
+      stop('P1', 'S4', 'T3', { handOver: '2031-05-24' }),
       ...[stop('P1', 'S1', 'T1', { handOver: '2031-05-05' }), stop('P1', 'S2', 'T2'), stop('P1', 'S3', 'T2')],
     ];
     const tripOf = (tripId: string, state: string, leaves: string, stops: readonly object[]) => ({
@@ -50,6 +52,11 @@ describe('a plan', () => {
             // Its work does not fit: no day is kept for it.
             { siteId: 'S3', handOver: null },
           ]),
+          // Has it left? Nobody has said; its sites are told their new days all the same.
+          {
+            ...tripOf('T3', 'planned', '2031-06-12', [{ siteId: 'S4', handOver: '2031-06-15' }]),
+            isOverdue: true,
+          },
           // Somebody took it out meanwhile.
           tripOf('T9', 'planned', '2031-06-11', [{ siteId: 'S9', handOver: '2031-06-14' }]),
         ],
@@ -66,6 +73,10 @@ describe('a plan', () => {
       {
         ...{ kind: 'edited', table: 'planStops', key: 'P1/S2' },
         ...{ before: { handOver: null }, after: { handOver: '2031-06-14' } },
+      },
+      {
+        ...{ kind: 'edited', table: 'planStops', key: 'P1/S4' },
+        ...{ before: { handOver: '2031-05-24' }, after: { handOver: '2031-06-15' } },
       },
       { kind: 'edited', table: 'plans', key: 'P1', before: { timedAt: null }, after: { timedAt: at } },
     ]);

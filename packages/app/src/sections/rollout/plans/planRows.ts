@@ -57,7 +57,8 @@ export interface Retimed {
 }
 
 /**
- * The days of a plan are kept as they are worked out now. Of trips that left nothing is touched: what happened does not move.
+ * The days of a plan are kept as they are worked out now. Of trips that left nothing is touched: what happened does not move. Of one that
+ * should have left, and nobody has said whether it did, the day it was to leave stays: it is still asked.
  *
  * @returns the changes; of a plan that is not there none
  */
@@ -70,9 +71,9 @@ export function retimedChanges({ sheet, rows, at }: Retimed): readonly RowChange
   if (plan === undefined) return [];
   const planned = sheet.crews.flatMap((crew) => crew.trips).filter(({ state }) => state === 'planned');
   return made([
-    ...planned.map(({ tripId, leaves, back }) => {
+    ...planned.map(({ tripId, leaves, back, isOverdue }) => {
       const row = trips.get(tripId);
-      return row === undefined ? null : edited(row, { leaves, back });
+      return row === undefined || isOverdue ? null : edited(row, { leaves, back });
     }),
     ...planned
       .flatMap((trip) => trip.stops)
