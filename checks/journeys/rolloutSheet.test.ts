@@ -75,6 +75,47 @@ journey('on a phone a list by crew, and nothing to scroll sideways', async ({ op
   expect(await axeFindings(page, 'all')).toEqual([]);
 });
 
+/** What of the sheet the list on a phone is held against. */
+interface NextTold {
+  readonly crews: readonly {
+    readonly name: string;
+    readonly trips: readonly { readonly state: string; readonly leaves: string }[];
+  }[];
+  readonly stock: readonly { readonly name: string; readonly points: readonly unknown[] }[];
+}
+
+journey('on a phone it is told who leaves next over all crews, and what lies in the stores', async ({ open }) => {
+  const { page } = await open({ width: 360, isPhone: true });
+  await openRollout(page, '.crew-list details.trip');
+  const { programmeId } = await designedDemo(page);
+  const answer = await page.request.get(new URL(`/api/programmes/${programmeId}/rollout`, page.url()).href);
+  const { crews, stock } = (await answer.json()) as NextTold;
+  const planned = crews.flatMap(({ name, trips }) =>
+    trips.filter(({ state }) => state === 'planned').map(({ leaves }) => ({ name, leaves })),
+  );
+  planned.sort((a, b) => a.leaves.localeCompare(b.leaves));
+  const next = page.getByRole('region', { name: 'Leaving next' }).getByRole('listitem');
+  expect(await next.count()).toBe(Math.min(4, planned.length));
+  const [day, year] = [Number(planned[0]!.leaves.slice(8)), planned[0]!.leaves.slice(0, 4)];
+  expect(await next.first().textContent()).toMatch(new RegExp(`${day} [A-Z][a-z]+ ${year}: ${planned[0]!.name}`));
+  expect(
+    await next
+      .first()
+      .getByRole('link', { name: /^manifest of/ })
+      .count(),
+  ).toBe(1);
+  const stores = page.getByRole('region', { name: 'Stock' });
+  expect(await stores.locator('p').first().textContent()).toMatch(/in its store or comes in time|short/);
+  const part = stores.locator('li').first();
+  const said = (await part.locator('summary').textContent())!;
+  expect(stock.some(({ name }) => said.startsWith(`${name}:`))).toBe(true);
+  await part.locator('summary').click();
+  const named = stock.filter(({ name }) => said.startsWith(`${name}:`)).map(({ points }) => points.length + 1);
+  expect(named).toContain(await part.getByRole('row').count());
+  expect(await overflow_px(page)).toBe(0);
+  expect(await axeFindings(page, 'all')).toEqual([]);
+});
+
 journey('on paper the bands lie on A4 on its side, with every crew', async ({ page }) => {
   await openRollout(page, '.trip-cell button');
   const crews = await page.locator('.crew-name').allTextContents();

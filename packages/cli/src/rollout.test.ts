@@ -140,6 +140,35 @@ describe('rollout of a programme', () => {
     }
   });
 
+  it('holds each load against its limit, and names what that comes from', async () => {
+    const trips = report.crews.flatMap((crew) => crew.trips);
+    const toHill = trips.filter(({ stops }) => stops.some(({ siteId }) => siteId === sites[2]!.siteId));
+    expect([toHill.length, trips.length > 1]).toEqual([1, true]);
+    for (const { tripId, stops } of trips) {
+      const text = (await read(`manifest-${tripId}.txt`)).replace(/\s+/g, ' ');
+      const isHill = tripId === toHill[0]!.tripId;
+      // A site's tap, chlorine and petrol: 0.5 + 5 + 17 kg.
+      const [kg, limit_kg] = [22.5 * stops.length, isHill ? 4 * 25 : 900];
+      expect(text).toContain(`${kg} kg Parts and fuel; limit ${limit_kg} kg: ${Math.floor(limit_kg - kg)} kg to spare`);
+      expect(text).toContain(
+        isHill
+          ? 'The limit of 100 kg is what porters carry on Tarn jetty – Tarn hill.'
+          : 'The limit of 900 kg is what Boat may carry.',
+      );
+    }
+  });
+
+  it('sums the fuel that is burnt on the way with the parts', async () => {
+    const into = join(room, 'burning');
+    const boats = [{ ...carrier, fuel_L_per_km: 2, carrierId: 'boat', name: 'Boat', mode: 'boat' }];
+    const path = await programme('burning', { carriers: boats, sites: sites.slice(0, 1) });
+    await eavewell('rollout', path, ...quick, '--out', into);
+    const file = (await readdir(into)).find((name) => name.startsWith('manifest-'))!;
+    const text = (await readFile(join(into, file), 'utf8')).replace(/\s+/g, ' ');
+    // 12 km there and 12 back at 2 L, 0.75 kg a litre, beside 22.5 kg of parts.
+    expect(text).toContain('36 kg Fuel, 48 L 58.5 kg Parts and fuel; limit 900 kg: 841 kg to spare');
+  });
+
   it('replaces nothing unasked; asked to, it leaves no manifest of an older plan, and speaks Spanish', async () => {
     const again = join(room, 'again');
     await cp(out, again, { recursive: true });

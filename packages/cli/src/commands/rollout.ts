@@ -29,6 +29,7 @@ import {
 import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
 import {
+  type CrewOfPaper,
   crewsOnPaper,
   isOfPlans,
   isOfRollout,
@@ -116,9 +117,10 @@ export async function rolloutCommand(
   const sheet = new Sheet(context.look);
   rolloutPage(sheet, report);
   if (options.out !== undefined) {
-    await writeAll(options.out, report);
+    const crews = crewsOnPaper(report, found, words.planOn(spoken.numbers.date(report.day)), spoken);
+    await writeAll(options.out, report, crews);
     sheet.blank();
-    if (options.pdf !== undefined) await writePdfs(options.out, { ...found, report, pdf: options.pdf }, sheet);
+    if (options.pdf !== undefined) await writePdfs(options.out, { report, crews, pdf: options.pdf }, sheet);
     sheet.line(words.written(options.out));
   }
   await write(context.around.stdout, options.json ? `${json(report)}\n` : sheet.text());
@@ -126,23 +128,21 @@ export async function rolloutCommand(
 }
 
 /** Tables for other programs, and texts for crews: without colours, whatever the screen has. */
-async function writeAll(out: string, report: RolloutReport): Promise<void> {
+async function writeAll(out: string, report: RolloutReport, crews: readonly CrewOfPaper[]): Promise<void> {
   await removePapers(out);
   for (const one of rolloutSheets(report)) await writeFileWhole(join(out, `${one.name}.csv`), plainCsv(one));
   const page = new Sheet(paperLook);
   rolloutPage(page, report);
-  const papers = [{ file: 'rollout.txt', text: page.text() }, ...rolloutPapers(report, paperLook)];
+  const papers = [{ file: 'rollout.txt', text: page.text() }, ...rolloutPapers(report, crews, paperLook)];
   for (const { file, text } of papers) await writeFileWhole(join(out, file), text);
 }
 
 /** Manifests and itineraries to be printed; what has a letter no face has is told, and not written. */
 async function writePdfs(
   out: string,
-  given: OnPaperGiven & { readonly report: RolloutReport; readonly pdf: string | true },
+  { report, crews, pdf }: { report: RolloutReport; crews: readonly CrewOfPaper[]; pdf: string | true },
   sheet: Sheet,
 ): Promise<void> {
-  const { report, pdf } = given;
-  const crews = crewsOnPaper(report, given, words.planOn(spoken.numbers.date(report.day)), spoken);
   const options = { printedOn: report.day, printedAt: null };
   for await (const made of rolloutPdfs(crews, pdf === true ? spoken.code : pdf, options))
     if ('bytes' in made) await writeFileWhole(join(out, made.file), made.bytes);

@@ -1,4 +1,4 @@
-import { piecesSaid } from '@eavewell/report';
+import { type CrewOfPaper, loadOfTrip, piecesSaid, totalsOfLoad } from '@eavewell/report';
 import type { RolloutReport, RolloutTripReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import { Sheet } from './sheet.ts';
@@ -8,6 +8,7 @@ const { rollout: words } = spoken.commandLine;
 const { numbers } = spoken;
 
 type Crew = RolloutReport['crews'][number];
+type TripOfPaper = CrewOfPaper['trips'][number];
 
 /** A text that is written into a file of its own. */
 export interface PaperText {
@@ -18,12 +19,17 @@ export interface PaperText {
 const manifestFile = (tripId: string) => `manifest-${tripId}.txt`;
 
 /** What a crew is given: one itinerary each, and a manifest of every trip. */
-export function rolloutPapers(report: RolloutReport, look: Look): readonly PaperText[] {
+export function rolloutPapers(
+  report: RolloutReport,
+  crewsOfPaper: readonly CrewOfPaper[],
+  look: Look,
+): readonly PaperText[] {
+  const ofPaper = new Map(crewsOfPaper.flatMap(({ trips }) => trips.map((one) => [one.trip.tripId, one] as const)));
   return report.crews.flatMap((crew) => [
     { file: `itinerary-${crew.crewId}.txt`, text: itinerary(report, crew, new Sheet(look)) },
     ...crew.trips.map((trip) => ({
       file: manifestFile(trip.tripId),
-      text: manifest(report, crew, trip, new Sheet(look)),
+      text: manifest(report, trip, ofPaper.get(trip.tripId)!, new Sheet(look)),
     })),
   ]);
 }
@@ -71,15 +77,13 @@ function days(sheet: Sheet, trip: RolloutTripReport, name: (id: string) => strin
 }
 
 /** In the order it is put in, a box to tick before each line; cautions first. */
-function manifest(report: RolloutReport, crew: Crew, trip: RolloutTripReport, sheet: Sheet): string {
-  sheet.line(words.manifest.title(trip.tripId, crew.name));
+function manifest(report: RolloutReport, trip: RolloutTripReport, ofPaper: TripOfPaper, sheet: Sheet): string {
+  sheet.line(words.manifest.title(trip.tripId, ofPaper.crew.name));
   sheet.line(words.itinerary.made(report.programme, numbers.date(report.day)));
   cautions(sheet, [trip]);
   sheet.blank();
   if (new Set(trip.aboard.flatMap(({ danger }) => danger ?? [])).size > 1) sheet.line(words.manifest.apart);
   sheet.line(words.manifest.leaves(numbers.date(trip.leaves)));
-  const limits_kg = trip.legs.flatMap(({ limit_kg }) => limit_kg ?? []);
-  if (limits_kg.length > 0) sheet.line(words.manifest.limit(numbers.quantity(Math.min(...limits_kg), 'kg')));
   if (trip.aboard.length === 0) sheet.line(words.manifest.nothing);
   let siteId: string | null = null;
   for (const one of trip.aboard) {
@@ -88,10 +92,14 @@ function manifest(report: RolloutReport, crew: Crew, trip: RolloutTripReport, sh
     const mass = one.mass_kg === null ? null : numbers.quantity(one.mass_kg, 'kg');
     sheet.line(words.manifest.pieces(piecesSaid(one, spoken), mass), 2, 0, '[ ]');
   }
-  const known = trip.aboard.flatMap(({ mass_kg }) => mass_kg ?? []);
-  const sum_kg = known.reduce((sum, kg) => sum + kg, 0);
   sheet.blank();
-  sheet.line(words.manifest.sum(numbers.quantity(sum_kg, 'kg'), known.length === trip.aboard.length));
+  sheet.table(
+    [
+      { head: '', align: 'right' },
+      { head: '', align: 'left' },
+    ],
+    totalsOfLoad(loadOfTrip(ofPaper), ofPaper, spoken).map(({ said, mass }) => [mass, said]),
+  );
   return sheet.text();
 }
 

@@ -8,12 +8,15 @@ import { type Band, band, branchOnce } from './band.ts';
 
 /** What stands in a cell: a text, a verdict's mark, boxes to tick, or nothing yet: room to write. */
 export type Cell =
-  | { readonly kind: 'text'; readonly text: Text; readonly weight?: Weight }
+  /** `span`: over so many columns, the others of which stand empty beside it. */
+  | { readonly kind: 'text'; readonly text: Text; readonly weight?: Weight; readonly span?: number }
   | { readonly kind: 'mark'; readonly verdict: StationVerdict; readonly says: string }
   | { readonly kind: 'box' }
   | { readonly kind: 'blank' };
 
-export const text = (said: Text, weight: Weight = 'plain'): Cell => ({ kind: 'text', text: said, weight });
+export const text = (said: Text, weight: Weight = 'plain', span = 1): Cell => ({
+  ...{ kind: 'text', text: said, weight, span },
+});
 
 export interface Column {
   readonly head: string;
@@ -55,6 +58,13 @@ function slotsOf(columns: readonly Column[], width: number): readonly Slot[] {
     from += slot.width + gap_pt;
     return slot;
   });
+}
+
+/** The room of a cell: that of its column, or of as many as it spans. */
+function slotOf(slots: readonly Slot[], at: number, cell: Cell): Slot {
+  const own = slots[at]!;
+  const last = cell.kind === 'text' && cell.span !== undefined ? slots[at + cell.span - 1] : undefined;
+  return last === undefined ? own : { ...own, width: last.from + last.width - own.from };
 }
 
 /** A cell ready to be drawn: how high it is, and how. */
@@ -102,23 +112,24 @@ export function table(setter: Setter, width: number, input: TableInput): readonl
   const branch = branchOnce('Table');
   const head = headBand(setter, width, columns, slots, branch, before_pt);
   const drawn = rows.map((cells, nth): Band => {
-    const set = slots.map((slot, at) => setCell(setter, cells[at] ?? { kind: 'blank' }, slot, size_pt));
+    const own = slots.map((_, at) => slotOf(slots, at, cells[at] ?? { kind: 'blank' }));
+    const set = own.map((slot, at) => setCell(setter, cells[at] ?? { kind: 'blank' }, slot, size_pt));
     const high = Math.max(leastRow_pt, ...set.map(({ height_pt }) => height_pt)) + 2 * padding_pt;
     return band(
       high,
       (canvas, under, { x, y }) => {
         const row = canvas.branch(branch(canvas, under), 'TR');
         set.forEach((cell, at) => {
-          const { from, width: own } = slots[at]!;
-          const room = { x: setter.place(x, width, from, own), y: y + padding_pt, width: own };
+          const { from, width: wide } = own[at]!;
+          const room = { x: setter.place(x, width, from, wide), y: y + padding_pt, width: wide };
           canvas.within(canvas.branch(row, 'TD', markSays(cells[at])), 'TD', () => cell.draw(canvas, room));
         });
         canvas.unread(() => {
           if (leastRow_pt === 0) canvas.rule(x, y + high, width, lines_pt.hair, '#444');
           // What is written in has a line of its own under each place.
           else
-            for (const { from, width: own } of slots)
-              canvas.rule(setter.place(x, width, from, own), y + high, own, lines_pt.thin, '#444');
+            for (const { from, width: wide } of slots)
+              canvas.rule(setter.place(x, width, from, wide), y + high, wide, lines_pt.thin, '#444');
         });
       },
       {

@@ -1,11 +1,10 @@
 import { type BoatBlock, boatPicture } from '@eavewell/drawing';
-import type { TripLoad } from '@eavewell/report';
+import { massOf, type TripLoad } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { pt_per_px } from '../drawing/shapesOnPaper.ts';
 import type { Band } from '../flow/index.ts';
 import { fitted, pictureBand } from '../pack/pictureBand.ts';
-import { massOf } from './masses.ts';
 
 /** What lies in the boat from the stern: fuel, then the last stop, so that the first lies nearest the bow. */
 export function blocksOf(load: TripLoad, language: Language): readonly BoatBlock[] {

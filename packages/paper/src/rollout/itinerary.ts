@@ -1,11 +1,10 @@
-import { daysOfTrip, type TripDay, type TripEvent } from '@eavewell/report';
+import { daysOfTrip, kg, type TripDay, type TripEvent } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { mm } from '../document/sheetSize.ts';
 import { type Band, columns, heading, paragraph } from '../flow/index.ts';
 import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
 import { type RolloutPaper, rolloutPaper } from './laid.ts';
-import { kg } from './masses.ts';
 
 /** A crew with its trips, in the order they go. */
 export interface CrewOnPaper {
@@ -61,15 +60,24 @@ function tripBands(setter: Setter, width: number, given: TripOnPaper, language: 
   const days = daysOfTrip(given, crew.store);
   return [
     heading(setter, width, say('rolloutPapers.trip', { trip: trip.tripId, leaves, back })),
-    ...days.map((day, nth) => dayBand(setter, width, day, given, language, nth)),
+    ...days.map((day, nth) => dayBand(setter, width, { ...day, goesTo: goesTo(days, nth) }, given, language, nth)),
   ];
+}
+
+/** Where a crew is on its way to on a day on which nothing is begun or ended; null: something is. */
+function goesTo(days: readonly TripDay[], nth: number): string | null {
+  if (days[nth]!.events.length > 0) return null;
+  const gone = days
+    .slice(0, nth)
+    .flatMap(({ events }) => events.flatMap((one) => (one.kind === 'go' ? [one.leg] : [])));
+  return gone.at(-1)?.to ?? null;
 }
 
 /** A day beside what is done on it. A day on a river says so where the hand is. */
 function dayBand(
   setter: Setter,
   width: number,
-  day: TripDay,
+  day: TripDay & { readonly goesTo: string | null },
   given: TripOnPaper,
   language: Language,
   nth: number,
@@ -77,7 +85,8 @@ function dayBand(
   const { say, numbers } = language;
   const said = day.events.flatMap((event) => eventSaid(event, given, language));
   const sleeps = day.sleeps === null ? [] : [say('rolloutPapers.night', { place: namesOf(given)(day.sleeps) })];
-  const texts = [...said, ...sleeps];
+  const under = day.goesTo === null ? [] : [say('rolloutPapers.on_way', { place: namesOf(given)(day.goesTo) })];
+  const texts = [...said, ...under, ...sleeps];
   const doing = (own: number) => [
     ...(day.isOnRiver
       ? paragraph(setter, own, say('rolloutPapers.day_river'), { weight: 'strong', before_pt: 1 })
@@ -115,9 +124,10 @@ function eventSaid(event: TripEvent, given: TripOnPaper, language: Language): re
   const people = numbers.people(stop.people);
   if (event.kind === 'work') return [say('rolloutPapers.work', { site: stop.name, people })];
   const after = kg(event.aboard_kg, language);
-  const day = stop.served === null ? say('pack.not_known') : numbers.date(stop.served);
   return [
-    say('rolloutPapers.hand_over', { site: stop.name, people, day }),
+    stop.served === null
+      ? say('rolloutPapers.hand_over_undated', { site: stop.name, people })
+      : say('rolloutPapers.hand_over', { site: stop.name, people, day: numbers.date(stop.served) }),
     ...(event.aboard_kg > 0 ? [say('rolloutPapers.aboard_after', { mass: after })] : []),
   ];
 }

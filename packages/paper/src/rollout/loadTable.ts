@@ -1,10 +1,9 @@
-import type { AboardLine, TripLoad } from '@eavewell/report';
+import { type AboardLine, kg, massOf, type TripLoad, totalsOfLoad } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { type Band, type Cell, heading, paragraph, table, text } from '../flow/index.ts';
 import { whatOf } from '../pack/loadsSaid.ts';
 import type { TripOnPaper } from './given.ts';
-import { kg, massOf } from './masses.ts';
 
 /** A row, and whether it is the head of a stop, which does not end a page. */
 interface Row {
@@ -71,7 +70,7 @@ function stopCells(stop: TripLoad['stops'][number], language: Language): readonl
   const { nth, name } = stop;
   const people = stop.people === null ? say('pack.not_known') : numbers.people(stop.people);
   return [
-    text(say('rolloutPapers.stop', { nth, site: name, people }), 'strong'),
+    text(say('rolloutPapers.stop', { nth, site: name, people }), 'strong', beforeMass_count),
     ...[blank, blank],
     text(massOf(stop, language), 'strong'),
   ];
@@ -93,38 +92,16 @@ function lineCells(line: AboardLine, language: Language): readonly Cell[] {
   ];
 }
 
-function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: Language): readonly Row[] {
-  const { say, numbers } = language;
-  const { fuel_kg, limit_kg, limitBy, left_kg, loaded_kg, unweighed_count } = load;
-  const notKnown = say('rolloutPapers.weight_not_known');
-  const fuel_L = trip.fuel_L ?? 0;
-  const row = (said: string, weight: string): Row => ({
+/** Words of a sum stand over the columns before its mass, or over all where it has none. */
+const [beforeMass_count, columns_count] = [3, 8] as const;
+
+/** Sums, what they are held against and the crew end no page: who signs stands under them. */
+const totals = (load: TripLoad, trip: TripOnPaper, language: Language): readonly Row[] =>
+  totalsOfLoad(load, trip, language).map(({ said, mass }) => ({
     isHead: true,
-    cells: [text(said, 'strong'), blank, blank, text(weight, 'strong')],
-  });
-  const litres = numbers.quantity(Math.ceil(fuel_L), 'L');
-  const limit = limit_kg === null ? null : kg(limit_kg, language);
-  const against =
-    left_kg === null || limit === null
-      ? null
-      : left_kg < 0
-        ? say('rolloutPapers.total_over', { limit, over: kg(-left_kg, language) })
-        : say('rolloutPapers.total_left', { limit, left: kg(Math.floor(left_kg), language) });
-  const all = { mass_kg: loaded_kg, unweighed_count: unweighed_count + (fuel_kg === null ? 1 : 0) };
-  const together = say('rolloutPapers.parts_and_fuel');
-  return [
-    ...(fuel_L > 0
-      ? [row(say('rolloutPapers.fuel_line', { litres }), fuel_kg === null ? notKnown : kg(fuel_kg, language))]
-      : []),
-    row(against === null ? together : `${together}; ${against}`, massOf(all, language)),
-    ...(limit === null || limitBy === null ? [] : [row(say('rolloutPapers.limit_of', { limit, ...limitBy }), '')]),
-    ...(unweighed_count > 0 ? [row(say('rolloutPapers.unweighed', { count: unweighed_count }), '')] : []),
-    {
-      ...row(
-        say('rolloutPapers.crew_line', { people: numbers.given(crew.people, '') }),
-        crew_kg === null ? notKnown : kg(crew_kg, language),
-      ),
-      isHead: false,
-    },
-  ];
-}
+    cells: [
+      text(said, 'strong', mass === '' ? columns_count : beforeMass_count),
+      ...[blank, blank],
+      mass === '' ? blank : text(mass, 'strong'),
+    ],
+  }));

@@ -1,4 +1,4 @@
-import { loadOfTrip, type TripLoad } from '@eavewell/report';
+import { kg, loadOfTrip, massOf, type TripLoad } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { HeadSaid } from '../document/heads.ts';
 import { Setter } from '../document/setter.ts';
@@ -9,7 +9,6 @@ import { type FactSaid, factsBand } from './facts.ts';
 import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
 import { type PaperPart, type RolloutPaper, rolloutPaper } from './laid.ts';
 import { loadTable } from './loadTable.ts';
-import { kg, massOf } from './masses.ts';
 import { signatures } from './signatures.ts';
 
 /**
@@ -175,9 +174,10 @@ function stowingBands(setter: Setter, width: number, load: TripLoad, language: L
     heading(setter, width, say('rolloutPapers.stowing'), 0),
     ...(load.isAfloat ? [boatBand(setter, width, load, language, 1.45)] : []),
     ...table(setter, width, { columns, rows, isHeadless: true, before_pt: 14, size_pt: 15 }),
-    ...paragraph(setter, width, stowingRules(language), { before_pt: 14, size: 13 }),
+    ...rules.flatMap((rule, nth) =>
+      paragraph(setter, width, language.say(`loads.rule.${rule}`), { before_pt: nth === 0 ? 14 : 3, size: 13 }),
+    ),
   ];
 }
 
 const rules = ['lastStopFirst', 'heavyLow', 'heavyCentral', 'fragileOnTop', 'evenAndLashed'] as const;
-const stowingRules = ({ say }: Language): string => rules.map((rule) => say(`loads.rule.${rule}`)).join('. ');

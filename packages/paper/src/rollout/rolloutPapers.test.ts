@@ -138,6 +138,12 @@ describe('the manifest of a boat', () => {
     expect(with_kg(900, { mode: 'foot', carrierId: null })).toContain(told('what porters carry on path to Vennaro'));
     // More than the boat may carry bounds nothing.
     expect(with_kg(1700, { isOfWay: true })).toContain(squeezed('The limit of 1,600 kg is what longboat may carry.'));
+    // Where nobody wrote a limit, the sum says so, and names none.
+    const carriers = trip.carriers.map((one) => ({ ...one, limit_kg: null }));
+    const legs = trip.legs.map((one) => ({ ...one, limit_kg: null, limitBy: null }));
+    const none = said({ ...trip, carriers, legs }).join('');
+    expect(none).toContain(squeezed('Parts and fuel; no limit is written down: whoever answers for the boat'));
+    expect(none).not.toContain(squeezed('The limit of'));
   });
 
   it('has one room to spare, in figures and in the boat: that of the way where less passes than the boat takes', () => {
@@ -183,7 +189,50 @@ describe('the manifest of a boat', () => {
   });
 });
 
+describe('the end of a manifest', () => {
+  const pages = (lines: number) =>
+    pagesOf(
+      manifestPaper(
+        { ...trip, aboard: Array.from({ length: lines }, (_, nth) => part('S1', `part ${nth}`, 2, 3, 1)) },
+        english,
+        options,
+      ),
+    );
+
+  it('has who signs on one page with the sums, however many lines stand before', () => {
+    const counts = Array.from({ length: 16 }, (_, nth) => 12 + 2 * nth);
+    const found = counts.map(pages);
+    for (const [nth, all] of found.entries()) {
+      const signed = all.filter(
+        (page) => page.includes(squeezed('boat’s master')) && page.includes('freeboardmeasured'),
+      );
+      expect(signed, `${counts[nth]} lines`).toHaveLength(1);
+      for (const one of ['Parts and fuel; limit', 'The limit of', 'Crew with what they carry'])
+        expect(signed[0], `${counts[nth]} lines`).toContain(squeezed(one));
+    }
+    // Some of them end on a page of their own, others do not.
+    expect(new Set(found.map(({ length }) => length)).size).toBeGreaterThan(1);
+  });
+});
+
 describe('an itinerary and a notice', () => {
+  it('tells where a crew is on its way to on days on which nothing begins or ends, and no day of drinking that is not known', () => {
+    const [first, ...others] = trip.trip.stops;
+    const stops = [{ ...first!, served: null }, ...others];
+    const home = { ...trip.legs.at(-1)!, arrives: '2026-06-24' };
+    const slow: TripOnPaper = {
+      ...{ ...trip, legs: [...trip.legs.slice(0, -1), home], trip: { ...trip.trip, back: '2026-06-24', stops } },
+      days: [
+        ...trip.days,
+        ...['22', '23'].map((day) => ({ day: `2026-06-${day}`, said: [], sleeps: null, siteIds: [] })),
+      ],
+    };
+    const said = pagesOf(itineraryPaper({ ...crew, trips: [slow] }, english, options)).join('');
+    expect(said).toContain(squeezed('Hand over Pellanta, 90 people. They drink once the water test is read.'));
+    expect(said).not.toContain(squeezed('drink from not known'));
+    expect(said.split(squeezed('On the way to Tavilo Foot.'))).toHaveLength(3);
+  });
+
   it('tell each day once, where the load grows less, and where the night is', () => {
     const all = pagesOf(itineraryPaper({ ...crew, trips: [trip] }, english, options)).join('');
     for (const one of [

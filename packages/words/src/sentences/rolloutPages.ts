@@ -175,8 +175,6 @@ const rolloutPapersIn = ({ say }: Speech) => ({
         ? say('commandLine.rollout.manifest.massUnknown', { pieces })
         : say('commandLine.rollout.manifest.mass', { pieces, mass }),
     apart: say('commandLine.rollout.manifest.apart'),
-    sum: (mass: string, isAll: boolean) => say('commandLine.rollout.manifest.sum', { mass, isAll: yes(isAll) }),
-    limit: (mass: string) => say('commandLine.rollout.manifest.limit', { mass }),
   },
 });
 

@@ -3,7 +3,7 @@ import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
 import { dateOf } from './axis.ts';
-import { stockLines } from './curves.ts';
+import { type StockLine, stockLines } from './curves.ts';
 
 /** The curve of the people who drink, as a table: for who reads rather than looks. */
 export const DrinkingTable = memo(function DrinkingTable({ sheet }: { readonly sheet: RolloutSheet }) {
@@ -60,13 +60,23 @@ export const StockTable = memo(function StockTable({
   readonly sheet: RolloutSheet;
   readonly chosen: string | null;
 }) {
-  const { say, numbers } = useLanguage();
+  const { say } = useLanguage();
   const lines = stockLines(sheet);
   const line = lines.find(({ key }) => key === chosen) ?? lines[0];
   if (line === undefined) return null;
   return (
     <details className="band-table on-screen">
       <summary>{say('rolloutBands.stock_table')}</summary>
+      <StockRows line={line} part="stock" />
+    </details>
+  );
+});
+
+/** Each day on which something of a part comes to a store or goes, and what is left; the figures open in the part of the page that is named. */
+export function StockRows({ line, part }: { readonly line: StockLine; readonly part: string }) {
+  const { say, numbers } = useLanguage();
+  return (
+    <>
       <table>
         <caption>{say('rolloutBands.stock_part', { part: line.part, store: line.store })}</caption>
         <thead>
@@ -88,7 +98,7 @@ export const StockTable = memo(function StockTable({
               <td className="num">
                 <OpensWorking
                   asked={{ figure: 'stock', store: line.storeId, part: line.partId, day: dateOf(at) }}
-                  part="stock"
+                  part={part}
                 >
                   {numbers.fixed(value, 0)}
                 </OpensWorking>
@@ -97,7 +107,7 @@ export const StockTable = memo(function StockTable({
           ))}
         </tbody>
       </table>
-      <WorkingOfPart part="stock" />
-    </details>
+      <WorkingOfPart part={part} />
+    </>
   );
-});
+}

@@ -10,6 +10,7 @@ import { Drawn } from './Drawn.tsx';
 import { Exceptions } from './Exceptions.tsx';
 import { LeavingNext } from './LeavingNext.tsx';
 import { OnPaper } from './OnPaper.tsx';
+import { OnPhone } from './OnPhone.tsx';
 import { TripOpened } from './TripOpened.tsx';
 import { tripsOf } from './tripWords.ts';
 import './bands.css';
@@ -60,7 +61,7 @@ export function Bands({
       {sheet.crews.length === 0 ? null : isPrinting ? (
         <OnPaper sheet={sheet} stock={stock} />
       ) : isSlim ? (
-        <CrewList sheet={sheet} programmeId={programmeId} inTrip={byHand?.inTrip} />
+        <OnPhone sheet={sheet} programmeId={programmeId} inTrip={byHand?.inTrip} />
       ) : (
         <Drawn sheet={sheet} stock={stock} byHand={byHand} onOpen={open} />
       )}
