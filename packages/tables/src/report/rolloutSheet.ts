@@ -111,7 +111,18 @@ const candidate = z.strictObject({
   finishBy: perhapsDay,
   tripId: z.string().nullable().describe('Null: in no trip of the plan.'),
   reason: z.string().nullable().describe('Why it is not planned, as a word of the program; null: it may be.'),
+  isUntreated: z.boolean().describe('No treatment unit is entered for it.'),
   said: z.string().describe('Why it is planned or not, for people.'),
+});
+
+/** What the first sentence does not say of sites. */
+const proviso = z.strictObject({
+  kind: z
+    .enum(['notDone', 'leftOut', 'untreated', 'notHolding'])
+    .describe('In a trip that does not get them done; in no trip, for a reason; not treated; not shown to hold.'),
+  siteIds: z.array(z.string()),
+  people_count: z.number().describe('As far as they are known.'),
+  said: z.string(),
 });
 
 /** When all drink: the first day of service of the last site. */
@@ -166,6 +177,7 @@ export const rolloutSheet = z
       .describe('What changed in the tables since the days of the plan were worked out last; null: nothing.'),
     sentence: z.string().describe('When all drink, as likely as not and nine times in ten.'),
     rest: z.string().describe('How far from the best plan possible, and what else is worth one line.'),
+    provisos: z.array(proviso).describe('Sites of which the sentence says nothing or too much: the gravest first.'),
     sites_count: z.int(),
     people_count: z.int(),
     finish: drinking.nullable().describe('When all of its sites drink.'),
@@ -242,6 +254,9 @@ export const rolloutTrip = z.strictObject({
         ...aTrip.aboard.element.shape,
         longest_m: z.number().nullable(),
         lift_people: z.int().nullable().describe('People it takes to lift one; null: its mass is not known.'),
+        isPresumed: z
+          .boolean()
+          .describe('Nobody states a stock or an arrival of it: it is planned as if it lay there.'),
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),
