@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { day, problem, workingLine } from './parts.ts';
 import { rolloutReport } from './rollout.ts';
+import { candidate, proviso } from './rolloutCandidate.ts';
 
 const { shape } = rolloutReport;
 const aTrip = shape.crews.element.shape.trips.element.shape;
@@ -96,33 +97,6 @@ const strip = z.strictObject({
   weeks: z
     .array(z.strictObject({ from: day, closed_fraction: z.number() }))
     .describe('Share of the years of the gauge in which that week was closed; empty where no level was read.'),
-});
-
-const candidate = z.strictObject({
-  siteId: z.string(),
-  name: z.string(),
-  area: z.string().nullable(),
-  people: z.number().nullable(),
-  verdict: z.enum(['holds', 'tight', 'short', 'unknown']).nullable(),
-  priority_factor: z.number(),
-  priorityReason: z.string().nullable(),
-  agreedOn: perhapsDay,
-  readyFrom: perhapsDay,
-  finishBy: perhapsDay,
-  tripId: z.string().nullable().describe('Null: in no trip of the plan.'),
-  reason: z.string().nullable().describe('Why it is not planned, as a word of the program; null: it may be.'),
-  isUntreated: z.boolean().describe('No treatment unit is entered for it.'),
-  said: z.string().describe('Why it is planned or not, for people.'),
-});
-
-/** What the first sentence does not say of sites. */
-const proviso = z.strictObject({
-  kind: z
-    .enum(['notDone', 'leftOut', 'untreated', 'notHolding'])
-    .describe('In a trip that does not get them done; in no trip, for a reason; not treated; not shown to hold.'),
-  siteIds: z.array(z.string()),
-  people_count: z.number().describe('As far as they are known.'),
-  said: z.string(),
 });
 
 /** When all drink: the first day of service of the last site. */

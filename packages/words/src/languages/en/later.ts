@@ -517,6 +517,7 @@ export const rolloutTrip = {
   "title": "Trip {trip}: {leaves} to {back}",
   "total": "Parts and fuel: {mass}; {against}",
   "trip_head": "Trip {trip}: {leaves} to {back}",
+  "untreated": "water not treated",
   "unweighed": "{count, plural, one {# line has no mass: weigh it before loading.} other {# lines have no mass: weigh them before loading.}}",
   "weigh": "not known: weigh"
 } as const;

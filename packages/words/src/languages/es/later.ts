@@ -517,6 +517,7 @@ export const rolloutTrip = {
   "title": "Viaje {trip}: {leaves} a {back}",
   "total": "Piezas y combustible: {mass}; {against}",
   "trip_head": "Viaje {trip}: {leaves} a {back}",
+  "untreated": "agua sin tratar",
   "unweighed": "{count, plural, one {# línea no tiene peso: pésenla antes de cargar.} other {# líneas no tienen peso: pésenlas antes de cargar.}}",
   "weigh": "no se sabe: pesar"
 } as const;

@@ -101,6 +101,7 @@ function Stops({ stops, part }: { readonly stops: readonly SheetStop[]; readonly
             <th scope="row">
               {stop.name}
               <span className="doubt">{numbers.people(stop.people)}</span>
+              {stop.isUntreated ? <span className="doubt w-short">{say('rolloutTrip.untreated')}</span> : null}
             </th>
             {stop.isWayUp ? (
               <StopDays stop={stop} part={part} />
