@@ -1,3 +1,4 @@
+// long: one made-up programme, and all that the command says of its rollout
 import { execFile } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';

@@ -1,5 +1,6 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams, useSearch } from '@tanstack/react-router';
+import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { BandsByHand } from './byHand/BandsByHand.tsx';
 import { useKeepItineraries } from './crew/useKeepItineraries.ts';
 import { FindVillage } from './finding/FindVillage.tsx';
@@ -7,7 +8,9 @@ import { LeansOn } from './leaning/LeansOn.tsx';
 import { OldFigures } from './leaning/OldFigures.tsx';
 import { Provisos } from './leaning/Provisos.tsx';
 import { WhileWorkedOut } from './leaning/WhileWorkedOut.tsx';
+import { PaperFoot } from './paper/PaperFoot.tsx';
 import { PlansBar } from './plans/PlansBar.tsx';
+import { planNamed } from './plans/planNamed.ts';
 import { rolloutQuery } from './rolloutQuery.ts';
 import { WeekMap } from './weekMap/WeekMap.tsx';
 import { WithWorkings } from './working/opening.tsx';
@@ -29,8 +32,10 @@ function Plan({ programmeId }: { readonly programmeId: string }) {
   const { plan } = useSearch({ from });
   const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
   useKeepItineraries(sheet, programmeId);
+  const { say } = useLanguage();
   return (
     <WithWorkings sheet={sheet} programmeId={programmeId}>
+      <PaperFoot programme={sheet.programme} plan={planNamed(sheet)} sheet={say('rolloutBands.name')} />
       <div className="rollout">
         <OldFigures sheet={sheet} programmeId={programmeId} />
         <h1>{sheet.sentence}</h1>

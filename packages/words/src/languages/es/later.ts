@@ -16,6 +16,8 @@ export const rolloutBands = {
   "drinking_line": "línea: tan probable como no; banda: ocho de cada diez futuros",
   "drinking_line_none": "línea: si todo va como es probable; cuán seguro es no se ha calculado aún",
   "drinking_table": "Personas que beben, en una tabla",
+  "foot": "{programme}. {hasPlan, select, yes {Plan: {plan}. } other {}}Impreso el {day}.",
+  "foot_page": "{sheet}, hoja {page} de {pages}",
   "head_aboard": "a bordo",
   "head_back": "vuelve",
   "head_between": "ocho de cada diez",
@@ -331,7 +333,7 @@ export const rolloutMap = {
   "kind": "{kind, select, closed {cerrado} slower {más lento} tooLow {nivel bajo} tooHigh {nivel alto} other {}}",
   "label": "{name}, {day}",
   "later": "Una semana después",
-  "lines": "Tanque lleno: allí se bebe al final de la semana; tanque vacío: todavía no; grande: trabaja allí una cuadrilla. Línea azul: el camino de una cuadrilla, gruesa donde va en esta semana, a la derecha del camino según se recorre. Trazos sobre un camino: está cerrado, o es más lento donde están separados. Un camino cuya línea no se conoce se dibuja recto.",
+  "lines": "Tanque lleno: allí se bebe al final de la semana; tanque vacío: todavía no; grande: trabaja allí una cuadrilla. Línea junto a un camino: la de una cuadrilla, gruesa donde va en esta semana, a la derecha del camino según se recorre. Trazos sobre un camino: está cerrado, o es más lento donde están separados. Un camino cuya línea no se conoce se dibuja recto.",
   "map": "Mapa de la semana",
   "moves": "{day}: {kind, select, leaves {sale} back {vuelve} other {}}.",
   "nobody": "Nadie está fuera en esta semana.",
@@ -448,6 +450,7 @@ export const rolloutPlans = {
   "side_by_side": "Planes lado a lado",
   "size": "{trips, plural, =0 {Ningún viaje} one {# viaje} other {# viajes}} en total, {sites, plural, =0 {ningún sitio} one {# sitio} other {# sitios}}, contando los ya hechos.",
   "trips": "{count, plural, one {# viaje} other {# viajes}}",
+  "two": "{a} y {b}",
   "working_out": "Se está calculando el plan{done, select, yes { ({share})} other {}}. La página aparece sola."
 } as const;
 export const rolloutTrip = {
