@@ -45,6 +45,7 @@ export function candidatesOf(told: SheetTold): RolloutSheet['candidates'] {
         ...{ agreedOn: day(work?.agreedOn), readyFrom: day(work?.readyFrom), finishBy: day(work?.finishBy) },
         tripId: planned?.tripId ?? gone?.tripId ?? null,
         reason: against?.reason ?? null,
+        isUntreated: told.untreated.has(siteId),
         said: said(),
       };
     });

@@ -23,6 +23,8 @@ export interface StopLoad {
   readonly mass_kg: number;
   /** Lines without a mass. */
   readonly unweighed_count: number;
+  /** Something of its kit could not be counted, and is not in the lines. */
+  readonly isKitInPart: boolean;
 }
 
 /** Where a limit comes from: what a carrier may carry, what a way states, what porters carry on it. */
@@ -43,6 +45,10 @@ export interface TripLoad {
   /** Parts and fuel, what is known of them: what is held against the limit, which is beside the crew. */
   readonly loaded_kg: number;
   readonly unweighed_count: number;
+  /** Something of some kit could not be counted. */
+  readonly isKitInPart: boolean;
+  /** Lines that nobody states a stock of. */
+  readonly presumed_count: number;
   /** The least of what the carrier and the ways let pass; null: none is stated. */
   readonly limit_kg: number | null;
   /** Where it comes from; null: no limit, or nobody knows. */
@@ -52,7 +58,7 @@ export interface TripLoad {
   /** The boat, or what else carries it; null: on foot alone, or not known. */
   readonly carrier: Carrier | null;
   readonly longest: { readonly name: string; readonly length_m: number } | null;
-  /** With this load; null where it is not stated, or something aboard has no mass. */
+  /** With this load; null where it is not stated, something aboard has no mass, or not all of it is counted. */
   readonly freeboard: FreeboardWithLoad | null;
   /** Chlorine, and fuel: as a part or to be burnt on the way. */
   readonly hasBothDangers: boolean;
@@ -75,9 +81,11 @@ export function loadOfTrip({ trip, legs, aboard, carriers, fuel_kg, places }: Tr
   const limit_kg = limit?.kg ?? null;
   const loaded_kg = parts_kg + (fuel_kg ?? 0);
   const dangers = new Set(aboard.map(({ danger }) => danger));
-  const isAllKnown = unweighed_count === 0 && fuel_kg !== null;
+  const isKitInPart = stops.some((stop) => stop.isKitInPart);
+  const isAllKnown = unweighed_count === 0 && fuel_kg !== null && !isKitInPart;
   return {
     ...{ isAfloat, stops, parts_kg, fuel_kg, loaded_kg, unweighed_count, limit_kg, carrier },
+    ...{ isKitInPart, presumed_count: aboard.filter(({ isPresumed }) => isPresumed).length },
     limitBy: limit?.by ?? null,
     left_kg: limit_kg === null ? null : limit_kg - loaded_kg,
     longest: longestOf(aboard),
@@ -88,12 +96,15 @@ export function loadOfTrip({ trip, legs, aboard, carriers, fuel_kg, places }: Tr
 
 function stopLoads({ trip, aboard, places }: Pick<TripLoaded, 'trip' | 'aboard' | 'places'>): readonly StopLoad[] {
   const names = new Map(places.map(({ placeId, name }) => [placeId, name] as const));
-  const known = trip.stops.map(({ siteId, name, people }, at) => ({ siteId, name, people, nth: at + 1 }));
+  const known = trip.stops.map(({ siteId, name, people, isKitInPart }, at) => {
+    return { siteId, name, people, nth: at + 1, isKitInPart };
+  });
   const ids = new Set(known.map(({ siteId }) => siteId));
   // What is aboard for a site that is no stop of the trip is told all the same.
   const others = [...new Set(aboard.map(({ siteId }) => siteId))].filter((siteId) => !ids.has(siteId));
   const more = others.map((siteId, at) => ({
     ...{ siteId, name: names.get(siteId) ?? siteId, people: null, nth: known.length + at + 1 },
+    isKitInPart: false,
   }));
   return [...known, ...more].reverse().map((stop) => {
     const lines = aboard.filter(({ siteId }) => siteId === stop.siteId);

@@ -1,6 +1,7 @@
 import type { AboardPiece } from '@eavewell/engine';
 import type { RolloutReport, RolloutTripAnswer, RolloutTripReport, SheetTrip } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
+import { leanedOn } from './rolloutLeans.ts';
 import { nightsOf } from './rolloutNights.ts';
 import { crewFigures } from './rolloutSheetCrews.ts';
 import type { RolloutGiven } from './rolloutTold.ts';
@@ -40,6 +41,7 @@ export function crewsOnPaper(
   language: Language,
 ): readonly CrewOfPaper[] {
   const { facts, problem } = given;
+  const leans = leanedOn(report.problems);
   const nameOf = new Map([
     ...report.places.map(({ id, name }) => [id, name] as const),
     ...facts.sites.map(({ siteId, name }) => [siteId, name] as const),
@@ -57,7 +59,7 @@ export function crewsOnPaper(
           const dated = tripOf(trip, nth);
           return {
             ...{ ...known, trip: dated, legs: trip.legs, cautions: trip.cautions },
-            aboard: given.aboardFor(trip.stops.map(({ siteId }) => siteId)).map(aboardOf),
+            aboard: given.aboardFor(trip.stops.map(({ siteId }) => siteId)).map((one) => aboardOf(one, leans)),
             carriers: carriers.map(carrierOf),
             ...massesBeside(crewFacts.people_count, trip.fuel_L),
             days: nightsOf({ problem, language, nameOf }, dated, given.legsOf(at, nth), crewFacts),

@@ -38,9 +38,13 @@ export function sentenceOf(told: SheetTold): string {
   }
   const { likely, futures } = drinkingOf(told);
   const date = (day: string | null) => (day === null ? '' : numbers.date(day));
-  if (futures === null) return say('rolloutAnswers.likely', { sites: served_count, day: date(likely) });
+  const isTreated = trips.some(({ stops }) => stops.some(({ job }) => told.untreated.has(problem.jobs[job]!.siteId)))
+    ? 'no'
+    : 'yes';
+  if (futures === null) return say('rolloutAnswers.likely', { sites: served_count, day: date(likely), isTreated });
   return say('rolloutAnswers.sure', {
     ...{ sites: served_count, half: date(futures.p50), ninth: date(futures.p90) },
+    isTreated,
     isHalf: futures.p50 === null ? 'no' : 'yes',
     isNinth: futures.p90 === null ? 'no' : 'yes',
   });

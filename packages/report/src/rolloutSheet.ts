@@ -1,10 +1,11 @@
 import { isoDay, moneyByMonth, type PlanFacts } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
-import { problemReport } from './problemReport.ts';
 import { candidatesOf } from './rolloutCandidates.ts';
+import { provisosOf } from './rolloutProvisos.ts';
 import { drinkingOf, restOf, sentenceOf } from './rolloutSentence.ts';
 import { crewsOf } from './rolloutSheetCrews.ts';
+import { problemOfSheet } from './rolloutSheetProblems.ts';
 import { isHandedOver, type SheetGiven, type SheetTold } from './rolloutSheetTold.ts';
 import { stripsOf } from './rolloutStrips.ts';
 import { hauls, isCostAtLeast, servedByWeek, servedPoints, stock, waiting } from './rolloutSums.ts';
@@ -27,12 +28,13 @@ export function rolloutSheet(given: SheetGiven, language: Language): RolloutShee
   const coming = comingOf(told);
   const gone = goneOf(told);
   const crews = crewsOf(told);
+  const candidates = candidatesOf(told);
   return {
     ...{ programme: settings.programme, version: given.version, stamp: given.stamp },
     ...{ day: isoDay(given.today), from: isoDay(problem.firstDay), until: untilOf(told), currency: settings.currency },
     plans: rollout.plans.map(planReport),
     ...{ planId, changedSince: given.changedSince },
-    ...{ sentence: sentenceOf(told), rest: restOf(told) },
+    ...{ sentence: sentenceOf(told), rest: restOf(told), provisos: provisosOf(told, candidates) },
     sites_count: served.length + coming.length,
     people_count: [...served.map(({ job }) => problem.jobs[job]!.people), ...coming.map(({ people }) => people)].reduce(
       (sum, people) => sum + people,
@@ -61,14 +63,14 @@ export function rolloutSheet(given: SheetGiven, language: Language): RolloutShee
       ...{ wayId, name, mode, from, to },
       line_deg: given.linesOf.get(wayId)?.map((point) => [...point]) ?? null,
     })),
-    candidates: candidatesOf(told),
+    candidates,
     broken: outcome.broken.map((one) => ({
       kind: one.kind,
       tripId: 'crew' in one ? told.tripIdOf(one.crew, one.trip) : null,
       siteId: 'job' in one && one.job !== null ? problem.jobs[one.job]!.siteId : null,
       said: brokenSaid(told, one),
     })),
-    problems: given.problems.map((one) => problemReport(one, language)),
+    problems: given.problems.map((one) => problemOfSheet(told, one)),
   };
 }
 

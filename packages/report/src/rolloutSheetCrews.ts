@@ -3,7 +3,7 @@ import type { SheetCrew, SheetTrip } from '@eavewell/tables';
 import type { SheetTold } from './rolloutSheetTold.ts';
 import { tightSaid } from './rolloutTight.ts';
 import { brokenSaid, dayAt, isServed, lastDay } from './rolloutTold.ts';
-import { tripFigures } from './rolloutTrips.ts';
+import { supplyOf, tripFigures } from './rolloutTrips.ts';
 
 /** Crews with their trips: those that left first, then those that are planned. Of crews that are not planned with only those that left. */
 export function crewsOf(told: SheetTold): SheetCrew[] {
@@ -124,6 +124,7 @@ export function pastTrip(told: SheetTold, { tripId, state, leftOn, back, stops, 
       ...{ siteId, name: name(siteId), people: peopleOf.get(siteId) ?? 0, arrives: null, starts: null },
       ...{ handOver: handOver === null ? null : isoDay(handOver), served: null, futures: null },
       ...{ kept: was === null ? null : isoDay(was), isHandedOver: handOver !== null, isWayUp: true },
+      ...supplyOf(told, siteId),
     })),
     ...{ legs: [], broken: [], isTight: false, tightSaid: null, isOverdue, overdueSaid: null },
     said: say('rolloutAnswers.gone', {

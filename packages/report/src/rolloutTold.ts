@@ -19,6 +19,7 @@ import {
 } from '@eavewell/engine';
 import type { Language } from '@eavewell/words';
 import type { ComparedGiven } from './rolloutCompared.ts';
+import { type LeanedOn, leanedOn } from './rolloutLeans.ts';
 
 /** What was found. */
 export interface RolloutGiven {
@@ -61,6 +62,9 @@ export interface Told extends RolloutGiven {
   readonly tripIdOf: (crew: number, trip: number) => string;
   /** First days of service in the futures drawn, by job. */
   readonly drawnOf: ReadonlyMap<number, Spans>;
+  readonly leans: LeanedOn;
+  /** Sites for which no treatment unit is entered. */
+  readonly untreated: ReadonlySet<string>;
 }
 
 /** All that sentences of a plan are made with. */
@@ -73,9 +77,15 @@ export function toldOf(given: RolloutGiven, language: Language): Told {
   return {
     ...{ ...given, language, nameOf: new Map(names) },
     drawnOf: new Map((given.futures?.bySite ?? []).map(({ job, service }) => [job, service])),
+    leans: leanedOn(given.problems),
+    untreated: new Set(facts.sites.filter(isUntreated).map(({ siteId }) => siteId)),
     tripIdOf: (crew, trip) => tripIds?.[crew]?.[trip] ?? `${problem.crews[crew]!.crewId}-${trip + 1}`,
   };
 }
+
+/** Is no treatment unit entered that is there, or is to be? */
+const isUntreated = ({ treatment }: ProgrammeFacts['sites'][number]): boolean =>
+  treatment.units.every(({ removedOn }) => removedOn !== null);
 
 /** Is a site handed over in the trip that goes there? */
 export const isServed = ({ handOverDay }: Pick<TimedStop, 'handOverDay'>, { horizon_days }: RolloutProblem): boolean =>

@@ -3,6 +3,8 @@ import type { RolloutTripAnswer, SheetTrip } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { cautionsOfTrip } from './rolloutCautions.ts';
 import { daysOfTrip, type TripDay } from './rolloutDays.ts';
+import type { LeanedOn } from './rolloutLeans.ts';
+import type { AboardLine } from './rolloutLoad.ts';
 import { nightsOf } from './rolloutNights.ts';
 import { sheetTold } from './rolloutSheet.ts';
 import { crewFigures, pastTrip, plannedTrip } from './rolloutSheetCrews.ts';
@@ -39,7 +41,7 @@ export function rolloutTrip(given: SheetGiven, trip: TripGiven, language: Langua
   const crew = facts.rollout.crews.find(({ crewId }) => crewId === found.crewId);
   if (crew === undefined) return null;
   const legs = found.legs.map((leg) => legReport(told, leg));
-  const aboard = trip.aboardFor(found.trip.stops.map(({ siteId }) => siteId)).map(aboardOf);
+  const aboard = trip.aboardFor(found.trip.stops.map(({ siteId }) => siteId)).map((one) => aboardOf(one, told.leans));
   const carriers = facts.kit.carriers.filter(({ carrierId }) => crew.carrierIds.includes(carrierId));
   const nights = nightsOf(told, found.trip, found.legs, crew);
   const dated = { trip: found.trip, legs, aboard, days: nights };
@@ -77,9 +79,10 @@ function tripOf(told: SheetTold, { tripId, goneLegsOf }: TripGiven): TripFound |
   return null;
 }
 
-/** A line of what is aboard, with how many lift one piece. */
-export function aboardOf({ each_kg, ...line }: AboardPiece): RolloutTripAnswer['aboard'][number] {
-  return { ...line, lift_people: each_kg === null ? null : peopleToLift(each_kg) };
+/** A line of what is aboard, with how many lift one piece, and whether anybody says that it is there. */
+export function aboardOf({ each_kg, ...line }: AboardPiece, { presumed }: LeanedOn): AboardLine {
+  const lift_people = each_kg === null ? null : peopleToLift(each_kg);
+  return { ...line, lift_people, isPresumed: presumed.has(line.partId) };
 }
 
 /** A carrier as the answer of a trip has it. */

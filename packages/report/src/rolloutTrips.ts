@@ -50,13 +50,21 @@ function stopsOf(told: Told, crew: number, trip: number): RolloutTripReport['sto
       ...{ arrives: dayAt(told, arrives), starts: dayAt(told, starts) },
       ...{ handOver: dayAt(told, handOverDay), served: dayAt(told, serviceDay) },
       futures: drawn && daysAt(told, drawn),
+      ...supplyOf(told, siteId),
     };
   });
 }
 
+/** Is all of its kit counted, and is its water treated? */
+export const supplyOf = ({ leans, untreated }: Pick<Told, 'leans' | 'untreated'>, siteId: string) => ({
+  isKitInPart: leans.kitInPart.has(siteId),
+  isUntreated: untreated.has(siteId),
+});
+
 function tripSaid(told: Told, crew: number, trip: number, names: readonly string[]): string {
   const { say, numbers } = told.language;
-  const { leaves, back, nights_count, kg, waitsFor } = told.outcome.trips[crew]![trip]!;
+  const { leaves, back, nights_count, kg, waitsFor, stops } = told.outcome.trips[crew]![trip]!;
+  const isAtLeast = stops.some(({ job }) => told.leans.kitInPart.has(told.problem.jobs[job]!.siteId));
   return say('rolloutReport.trip', {
     ...{
       leaves: numbers.date(dayAt(told, leaves)),
@@ -64,6 +72,7 @@ function tripSaid(told: Told, crew: number, trip: number, names: readonly string
       nights: nights_count,
     },
     ...{ stops: names.join(', '), mass: numbers.quantity(kg, 'kg'), waits: waitsFor },
+    isAtLeast: isAtLeast ? 'yes' : 'no',
   });
 }
 

@@ -2197,6 +2197,8 @@ export interface paths {
                                 agreedOn: string | null;
                                 area: string | null;
                                 finishBy: string | null;
+                                /** @description No treatment unit is entered for it. */
+                                isUntreated: boolean;
                                 name: string;
                                 people: number | null;
                                 priority_factor: number;
@@ -2305,6 +2307,10 @@ export interface paths {
                                         /** @description Of a trip that left the day that was entered, or none yet. */
                                         handOver: string | null;
                                         isHandedOver: boolean;
+                                        /** @description Something of its kit could not be counted: its load is at least as told. */
+                                        isKitInPart: boolean;
+                                        /** @description No treatment unit is entered for it: its water is not shown to be fit to drink. */
+                                        isUntreated: boolean;
                                         /** @description False: the site is not done in this trip; what is broken says why. */
                                         isWayUp: boolean;
                                         /** @description The hand-over as it was when the plan was worked out last; null: never. */
@@ -2384,6 +2390,18 @@ export interface paths {
                             }[];
                             problems: components["schemas"]["problem"][];
                             programme: string;
+                            /** @description Sites of which the sentence says nothing or too much: the gravest first. */
+                            provisos: {
+                                /**
+                                 * @description In a trip that does not get them done; in no trip, for a reason; not treated; not shown to hold.
+                                 * @enum {string}
+                                 */
+                                kind: "notDone" | "leftOut" | "untreated" | "notHolding";
+                                /** @description As far as they are known. */
+                                people_count: number;
+                                said: string;
+                                siteIds: string[];
+                            }[];
                             /** @description How far from the best plan possible, and what else is worth one line. */
                             rest: string;
                             /** @description When all drink, as likely as not and nine times in ten. */
@@ -2976,6 +2994,8 @@ export interface paths {
                                 danger: ("chlorine" | "fuel") | null;
                                 /** @description So many of the part are in one piece. */
                                 each_count: number;
+                                /** @description Nobody states a stock or an arrival of it: it is planned as if it lay there. */
+                                isPresumed: boolean;
                                 /** @description People it takes to lift one; null: its mass is not known. */
                                 lift_people: number | null;
                                 longest_m: number | null;
@@ -3131,6 +3151,10 @@ export interface paths {
                                     /** @description Of a trip that left the day that was entered, or none yet. */
                                     handOver: string | null;
                                     isHandedOver: boolean;
+                                    /** @description Something of its kit could not be counted: its load is at least as told. */
+                                    isKitInPart: boolean;
+                                    /** @description No treatment unit is entered for it: its water is not shown to be fit to drink. */
+                                    isUntreated: boolean;
                                     /** @description False: the site is not done in this trip; what is broken says why. */
                                     isWayUp: boolean;
                                     /** @description The hand-over as it was when the plan was worked out last; null: never. */

@@ -55,7 +55,10 @@ export function boatBand(setter: Setter, width: number, load: TripLoad, language
     {
       freeboard: (value) => say('rolloutPapers.freeboard_of', { height: cm(Math.floor(value)) }),
       mark: (value) => say('rolloutPapers.mark', { height: cm(value) }),
-      spare: (mass_kg) => say('rolloutPapers.spare', { mass: numbers.quantity(Math.floor(mass_kg), 'kg') }),
+      spare: (mass_kg) =>
+        say(load.isKitInPart ? 'rolloutPapers.spare_most' : 'rolloutPapers.spare', {
+          mass: numbers.quantity(Math.floor(mass_kg), 'kg'),
+        }),
       length: (length_m) => (length_m === null ? say('rolloutPapers.not_to_scale') : numbers.quantity(length_m, 'm')),
     },
     { width: width_px },

@@ -78,8 +78,9 @@ function stopCells(stop: TripLoad['stops'][number], language: Language): readonl
 
 function lineCells(line: AboardLine, language: Language): readonly Cell[] {
   const { say, numbers } = language;
-  const { name, count, each_count, mass_kg, danger, longest_m, lift_people } = line;
-  const what = whatOf(name, each_count, language);
+  const { name, count, each_count, mass_kg, danger, longest_m, lift_people, isPresumed } = line;
+  const part = whatOf(name, each_count, language);
+  const what = isPresumed ? say('rolloutPapers.presumed', { name: part }) : part;
   const unweighed = say('rolloutPapers.weight_not_known');
   return [
     danger === null ? text(what) : text(say(`rolloutPapers.apart_${danger}`, { name: what }), 'strong'),

@@ -122,7 +122,10 @@ function factsOf(given: TripOnPaper, load: TripLoad, language: Language): readon
   };
   const unweighed_count = load.unweighed_count + (load.fuel_kg === null ? 1 : 0);
   return [
-    { figure: massOf({ mass_kg: load.loaded_kg, unweighed_count }, language), said: mass },
+    {
+      figure: massOf({ mass_kg: load.loaded_kg, unweighed_count, isKitInPart: load.isKitInPart }, language),
+      said: mass,
+    },
     load.isAfloat ? freeboardFact(load, language) : people,
     longest === null
       ? { figure: '?', said: say('rolloutPapers.fact_longest_none') }

@@ -66,7 +66,8 @@ function noticeBands(
     monday === null
       ? say('rolloutPapers.week_unknown')
       : say('rolloutPapers.notice_week', { day: numbers.date(monday) });
-  const texts = [...workSaid(stop, language), ...surely(stop, language)];
+  const untreated = stop.isUntreated ? [say('rolloutPapers.untreated')] : [];
+  const texts = [...workSaid(stop, language), ...surely(stop, language), ...untreated];
   const prepared = ['clear', 'meet', 'sleep', 'help', 'sand', 'water'] as const;
   return [
     ...(stop.isHandedOver && stop.handOver !== null

@@ -54,6 +54,8 @@ const stop = z.strictObject({
   handOver: day,
   served: day.describe('The first day of service, if all goes as likely.'),
   futures: futures.nullable().describe('First days of service of the futures drawn.'),
+  isKitInPart: z.boolean().describe('Something of its kit could not be counted: its load is at least as told.'),
+  isUntreated: z.boolean().describe('No treatment unit is entered for it: its water is not shown to be fit to drink.'),
 });
 
 const trip = z.strictObject({

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { day, problem, workingLine } from './parts.ts';
 import { rolloutReport } from './rollout.ts';
+import { candidate, proviso } from './rolloutCandidate.ts';
 
 const { shape } = rolloutReport;
 const aTrip = shape.crews.element.shape.trips.element.shape;
@@ -98,22 +99,6 @@ const strip = z.strictObject({
     .describe('Share of the years of the gauge in which that week was closed; empty where no level was read.'),
 });
 
-const candidate = z.strictObject({
-  siteId: z.string(),
-  name: z.string(),
-  area: z.string().nullable(),
-  people: z.number().nullable(),
-  verdict: z.enum(['holds', 'tight', 'short', 'unknown']).nullable(),
-  priority_factor: z.number(),
-  priorityReason: z.string().nullable(),
-  agreedOn: perhapsDay,
-  readyFrom: perhapsDay,
-  finishBy: perhapsDay,
-  tripId: z.string().nullable().describe('Null: in no trip of the plan.'),
-  reason: z.string().nullable().describe('Why it is not planned, as a word of the program; null: it may be.'),
-  said: z.string().describe('Why it is planned or not, for people.'),
-});
-
 /** When all drink: the first day of service of the last site. */
 const drinking = z.strictObject({
   likely: perhapsDay.describe('If all goes as likely; null: no trip serves a site.'),
@@ -165,6 +150,7 @@ export const rolloutSheet = z
       .describe('What changed in the tables since the days of the plan were worked out last; null: nothing.'),
     sentence: z.string().describe('When all drink, as likely as not and nine times in ten.'),
     rest: z.string().describe('How far from the best plan possible, and what else is worth one line.'),
+    provisos: z.array(proviso).describe('Sites of which the sentence says nothing or too much: the gravest first.'),
     sites_count: z.int(),
     people_count: z.int(),
     finish: drinking.nullable().describe('When all of its sites drink.'),
@@ -239,6 +225,9 @@ export const rolloutTrip = z.strictObject({
         ...aTrip.aboard.element.shape,
         longest_m: z.number().nullable(),
         lift_people: z.int().nullable().describe('People it takes to lift one; null: its mass is not known.'),
+        isPresumed: z
+          .boolean()
+          .describe('Nobody states a stock or an arrival of it: it is planned as if it lay there.'),
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),

@@ -4,6 +4,10 @@ import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { BandsByHand } from './byHand/BandsByHand.tsx';
 import { useKeepItineraries } from './crew/useKeepItineraries.ts';
 import { FindVillage } from './finding/FindVillage.tsx';
+import { LeansOn } from './leaning/LeansOn.tsx';
+import { OldFigures } from './leaning/OldFigures.tsx';
+import { Provisos } from './leaning/Provisos.tsx';
+import { WhileWorkedOut } from './leaning/WhileWorkedOut.tsx';
 import { PaperFoot } from './paper/PaperFoot.tsx';
 import { PlansBar } from './plans/PlansBar.tsx';
 import { planNamed } from './plans/planNamed.ts';
@@ -14,9 +18,17 @@ import { PlanFigures } from './working/PlanFigures.tsx';
 
 const from = '/p/$programmeId/rollout';
 
-/** Who goes where, when, by which way: the plan in force, or the one that is asked for. */
+/** Who goes where, when, by which way: the plan in force, or the one that is asked for; a word while it is worked out. */
 export function Rollout() {
   const { programmeId } = useParams({ from });
+  return (
+    <WhileWorkedOut programmeId={programmeId}>
+      <Plan programmeId={programmeId} />
+    </WhileWorkedOut>
+  );
+}
+
+function Plan({ programmeId }: { readonly programmeId: string }) {
   const { plan } = useSearch({ from });
   const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
   useKeepItineraries(sheet, programmeId);
@@ -25,10 +37,13 @@ export function Rollout() {
     <WithWorkings sheet={sheet} programmeId={programmeId}>
       <PaperFoot programme={sheet.programme} plan={planNamed(sheet)} sheet={say('rolloutBands.name')} />
       <div className="rollout">
+        <OldFigures sheet={sheet} programmeId={programmeId} />
         <h1>{sheet.sentence}</h1>
+        <Provisos sheet={sheet} />
         {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}
         <PlanFigures sheet={sheet} />
         <FindVillage sheet={sheet} programmeId={programmeId} />
+        <LeansOn sheet={sheet} programmeId={programmeId} />
         <PlansBar sheet={sheet} programmeId={programmeId} />
         <BandsByHand sheet={sheet} programmeId={programmeId} />
         <WeekMap sheet={sheet} programmeId={programmeId} />

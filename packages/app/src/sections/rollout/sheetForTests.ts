@@ -9,7 +9,7 @@ export function stopForTests(
 ): SheetStop {
   return {
     ...{ siteId, name: `Site ${siteId}`, people: 100, arrives, starts: arrives, handOver, served: handOver },
-    ...{ futures: null, kept: null, isHandedOver: false, isWayUp: true },
+    ...{ futures: null, kept: null, isHandedOver: false, isWayUp: true, isKitInPart: false, isUntreated: false },
     ...more,
   };
 }
@@ -43,7 +43,7 @@ export function crewForTests(crewId: string, trips: readonly SheetTrip[], more: 
 export function sheetForTests(crews: readonly SheetCrew[], more: Partial<RolloutSheet> = {}): RolloutSheet {
   return {
     ...{ programme: 'Made up', version: 1, stamp: 's', day: '2026-06-10', from: '2026-06-10', until: '2026-12-27' },
-    ...{ currency: null, plans: [], planId: null, changedSince: null, sentence: 'All drink.', rest: '' },
+    ...{ currency: null, plans: [], planId: null, changedSince: null, sentence: 'All drink.', rest: '', provisos: [] },
     ...{ sites_count: 0, people_count: 0, finish: null, futures: 'none', waiting: null, cost: 0, fuel_L: 0 },
     ...{ isCostAtLeast: false, served: [], servedBefore_people: 0, servedByWeek: [], moneyByMonth: [] },
     ...{ crews: [...crews], crewsLeftOut: [], strips: [], hauls: [], stock: [], places: [], ways: [] },
@@ -65,6 +65,8 @@ export const stopWith = (change: Partial<SheetStop>): SheetStop => ({
   kept: null,
   isHandedOver: false,
   isWayUp: true,
+  isKitInPart: false,
+  isUntreated: false,
   ...change,
 });
 
@@ -122,6 +124,7 @@ export const candidateWith = (change: Partial<SheetCandidate>): SheetCandidate =
   finishBy: null,
   tripId: 'T1',
   reason: null,
+  isUntreated: false,
   said: 'Planned.',
   ...change,
 });
@@ -140,6 +143,7 @@ export const sheetWith = (change: Partial<RolloutSheet>): RolloutSheet => ({
   changedSince: null,
   sentence: '',
   rest: '',
+  provisos: [],
   sites_count: 1,
   people_count: 120,
   finish: null,

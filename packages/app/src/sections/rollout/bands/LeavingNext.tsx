@@ -2,6 +2,7 @@ import type { RolloutSheet } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import { memo, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { massAboard } from './massAboard.ts';
 import { byWayOf, leavingNext, peopleOf, type TripOfCrew } from './tripWords.ts';
 
 /** Trips that stand in the table before all are asked for. Ours. */
@@ -65,9 +66,7 @@ function Row({ of: { trip, crew }, sheet, programmeId }: At & { readonly of: Tri
       <td className="num">{numbers.fixed(trip.stops.length, 0)}</td>
       <td className="num">{numbers.fixed(peopleOf(trip), 0)}</td>
       <td className="num">{numbers.fixed(trip.nights_count, 0)}</td>
-      <td className="num">
-        {trip.kg === null ? say('numbers.notKnown') : numbers.quantity(Math.round(trip.kg), 'kg')}
-      </td>
+      <td className="num">{trip.kg === null ? say('numbers.notKnown') : massAboard(trip.kg, trip, language)}</td>
       <td>{numbers.date(trip.back)}</td>
       <td className="on-screen">
         <Link

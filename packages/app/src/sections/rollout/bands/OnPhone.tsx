@@ -6,6 +6,7 @@ import { dateOf } from './axis.ts';
 import { CrewList } from './CrewList.tsx';
 import { TripMark } from './CrewRow.tsx';
 import type { ByHandOnBands } from './CrewsBand.tsx';
+import { massAboard } from './massAboard.ts';
 import { StockList } from './StockList.tsx';
 import { goesOn, type NotThere, notThereYet, type StockAhead, stockAhead } from './stockAhead.ts';
 import { leavingNext, peopleOf, statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
@@ -51,7 +52,7 @@ function NextTrip({ of, ahead, sheet, programmeId }: At & { of: TripOfCrew; ahea
   const { trip, crew } = of;
   const states = statesOf(trip, language);
   const leaves = numbers.date(trip.leaves);
-  const kg = trip.kg === null ? null : numbers.quantity(Math.round(trip.kg), 'kg');
+  const kg = trip.kg === null ? null : massAboard(trip.kg, trip, language);
   const missing = notThereYet(ahead, crew.store, trip.leaves);
   return (
     <li>

@@ -4,6 +4,7 @@ import type { ReactNode, RefObject } from 'react';
 import { Button, Dialog, Heading, Popover } from 'react-aria-components';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
+import { massAboard } from './massAboard.ts';
 import { statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
 
 /** A trip that was pressed: all that the sheet knows of it, and where its papers are. */
@@ -57,12 +58,12 @@ export function TripOpened({
 /** What is known of a trip: what is wrong with it, its stops with days and doubt, its load, what it waits for. */
 export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
   const language = useLanguage();
-  const { say, numbers } = language;
+  const { say } = language;
   const states = statesOf(trip, language);
   const nights = say('rolloutBands.nights', { count: trip.nights_count });
   // Of a trip that left the load is not worked out any more.
   const load =
-    trip.kg === null ? nights : say('rolloutBands.load', { kg: numbers.quantity(Math.round(trip.kg), 'kg'), nights });
+    trip.kg === null ? nights : say('rolloutBands.load', { kg: massAboard(trip.kg, trip, language), nights });
   return (
     <>
       {states.length === 0 ? null : <p className="small">{states.join(', ')}</p>}
@@ -100,6 +101,7 @@ function Stops({ stops, part }: { readonly stops: readonly SheetStop[]; readonly
             <th scope="row">
               {stop.name}
               <span className="doubt">{numbers.people(stop.people)}</span>
+              {stop.isUntreated ? <span className="doubt w-short">{say('rolloutTrip.untreated')}</span> : null}
             </th>
             {stop.isWayUp ? (
               <StopDays stop={stop} part={part} />

@@ -8,6 +8,7 @@ export function candidateForTests(siteId: string, reason: string | null): Rollou
   return {
     ...{ siteId, name: `Site ${siteId}`, area: null, people: 80, verdict: 'holds', priority_factor: 1 },
     ...{ priorityReason: null, agreedOn: null, readyFrom: null, finishBy: null, tripId: null, reason },
+    isUntreated: false,
     said: reason === null ? 'It is in no trip.' : `Not planned: ${reason}.`,
   } as const;
 }

@@ -12,7 +12,7 @@ const leg = (from: string, to: string, day: string, mode: 'road' | 'river' | 'fo
 });
 const part = (siteId: string, mass_kg: number) => ({
   ...{ siteId, partId: 'pipe', name: 'Pipe', count: 2, each_count: 1, mass_kg, danger: null },
-  ...{ longest_m: 3, lift_people: 1 },
+  ...{ longest_m: 3, lift_people: 1, isPresumed: false },
 });
 const day = (at: string, sleeps: string | null) => ({ day: at, said: [`on ${at}`], sleeps, siteIds: [] });
 

@@ -10,6 +10,7 @@ import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
 import { MendingLink } from './MendingLink.tsx';
 import { mendingOf } from './mending.ts';
 import { useVillages } from './useVillages.ts';
+import { villageCautions } from './villageCautions.ts';
 import { comingDay, type Village, type VillageFound, type Villages, villageFound } from './villageFound.ts';
 import { villageWords } from './villageWords.ts';
 import { whenAsked } from './whenAsked.ts';
@@ -107,6 +108,7 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
   const { found, sheet, programmeId } = props;
   const { plan, week } = useSearch({ from });
   const { first, more, why } = useMemo(() => villageWords(found, sheet, language), [found, sheet, language]);
+  const cautions = useMemo(() => villageCautions(found, sheet, language), [found, sheet, language]);
   const { siteId, name } = found.village;
   const mending = found.kind === 'notPlanned' ? mendingOf(found.candidate) : null;
   const ofPlan = plan === undefined ? {} : { plan };
@@ -117,6 +119,11 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
         <p className="sentence">
           <b>{first}</b> {more}
         </p>
+        {cautions.map((said) => (
+          <p key={said} className="w-tight">
+            {said}
+          </p>
+        ))}
         {why.map((said) => (
           <p key={said}>{said}</p>
         ))}

@@ -5,6 +5,7 @@ import { Overview } from '../../sites/overviewOpened.ts';
 import { packedOf } from '../../sites/overviewPacked.ts';
 import { candidateWith, crewWith, sheetWith, stopWith, tripWith } from '../sheetForTests.ts';
 import { mendingOf } from './mending.ts';
+import { villageCautions } from './villageCautions.ts';
 import { villageFound, villagesOf } from './villageFound.ts';
 import { villageWords } from './villageWords.ts';
 
@@ -69,6 +70,49 @@ describe('when a village drinks', () => {
   it('a stop that is done in no way is not told as coming', () => {
     const sheet = withTrip({ stops: [stopWith({ isWayUp: false })] });
     expect(villageFound(sheet, 'V1', none)?.kind).toBe('notPlanned');
+  });
+});
+
+describe('what is not sure of a village', () => {
+  const cautions = (sheet: ReturnType<typeof sheetWith>) =>
+    villageCautions(villageFound(sheet, 'V1', none)!, sheet, english);
+
+  it('where nothing treats its water nobody is said to drink, and it is told', () => {
+    const sheet = withTrip({ stops: [stopWith({ isUntreated: true })] });
+    const { first, more } = told(sheet)!;
+    expect(first).toMatch(/^Water runs at Vennaro by 14 June 2027/);
+    expect(`${first} ${more}`).not.toMatch(/drink/);
+    expect(cautions(sheet).join(' ')).toMatch(/No treatment unit is entered for Vennaro.*is to be treated/);
+    expect(cautions(sheetWith({}))).toEqual([]);
+  });
+
+  it('that its water may not last, and that more is carried there than told', () => {
+    const short = sheetWith({ candidates: [candidateWith({ verdict: 'short' })] });
+    const unknown = sheetWith({ candidates: [candidateWith({ verdict: 'unknown' })] });
+    expect(cautions(short)).toEqual([expect.stringContaining('as designed it falls short')]);
+    expect(cautions(unknown)).toEqual([expect.stringContaining('facts are missing')]);
+    expect(cautions(withTrip({ stops: [stopWith({ isKitInPart: true })] }))).toEqual([
+      expect.stringContaining('could not be counted'),
+    ]);
+  });
+
+  it('of a trip that left the day is the one reckoned last, today at the least, and nothing is being worked out', () => {
+    const gone = (kept: string | null, back = '2027-06-16') =>
+      told(withTrip({ state: 'underWay', back, stops: [stopWith({ served: null, futures: null, kept })] }))!;
+    expect(gone('2027-06-11').first).toBe('Vennaro is to be handed over about 11 June 2027.');
+    expect(gone(null).first).toContain('16 June 2027');
+    expect(gone('2027-05-20').first).toContain('1 June 2027');
+    expect(gone('2027-06-11').more).not.toContain('being worked out');
+  });
+
+  it('in a trip that does not get it done, it is not said to be in none', () => {
+    const sheet = sheetWith({
+      crews: [crewWith({ trips: [tripWith({ stops: [stopWith({ isWayUp: false, handOver: null, served: null })] })] })],
+      candidates: [candidateWith({ said: 'In trip T1, which does not get it done.' })],
+    });
+    const { first, why } = told(sheet)!;
+    expect(first).toBe('A crew goes to Vennaro, and this plan does not get it done there.');
+    expect(why).toEqual(['In trip T1, which does not get it done.']);
   });
 });
 

@@ -15,7 +15,7 @@ export interface VillageTold {
 /** When a village drinks, how sure that is, and why not sooner; or why no trip goes there. */
 export function villageWords(
   found: VillageFound,
-  { futures, planId }: Pick<RolloutSheet, 'futures' | 'planId'>,
+  { futures, planId, day }: Pick<RolloutSheet, 'futures' | 'planId' | 'day'>,
   words: Words,
 ): VillageTold {
   const { say } = words;
@@ -24,12 +24,16 @@ export function villageWords(
     const { reason, tripId, said } = found.candidate;
     if (planId === null && reason === null && tripId === null)
       return { first: say('rolloutFinding.no_plan', { name }), more: say('rolloutFinding.plan_first'), why: [] };
+    if (tripId !== null) return { first: say('rolloutFinding.not_done', { name }), more: '', why: [said] };
     const why = said === '' ? (reason === null ? [say('rolloutFinding.no_trip')] : []) : [said];
     return { first: say('rolloutFinding.not_planned', { name }), more: '', why };
   }
   if (found.kind === 'handedOver') return handedOver(name, found.coming, words);
-  const { first, more } = whenItDrinks(found.coming, futures, name, words);
-  return { first, more: `${more} ${whoComes(found.coming, words)}`, why: heldUpBy(found.coming, words) };
+  const { first, more } =
+    found.coming.trip.state === 'underWay'
+      ? whenGoneTo(found.coming, day, name, words)
+      : whenItDrinks(found.coming, futures, name, words);
+  return { first, more: `${more} ${whoComes(found.coming, words)}`.trim(), why: heldUpBy(found.coming, words) };
 }
 
 function handedOver(name: string, coming: Coming | null, { say, numbers }: Words): VillageTold {
@@ -37,29 +41,43 @@ function handedOver(name: string, coming: Coming | null, { say, numbers }: Words
   if (day === null) return { first: say('rolloutFinding.handed_over', { name }), more: '', why: [] };
   const first = say('rolloutFinding.handed_over_on', { name, day: numbers.date(day) });
   const isLater = served !== null && served > day;
-  return { first, more: isLater ? say('rolloutFinding.serves_from', { day: numbers.date(served) }) : '', why: [] };
+  const values = { day: numbers.date(served ?? day), treated: treatedWord(coming) };
+  return { first, more: isLater ? say('rolloutFinding.serves_from', values) : '', why: [] };
+}
+
+/** Where nothing makes the water fit to drink, nobody is said to drink. */
+const treatedWord = (coming: Coming | null) => (coming?.stop.isUntreated ? 'no' : 'yes');
+
+/** Of a trip that left no future is drawn: the day of the hand-over is that which was reckoned last, or its way back, or today. */
+function whenGoneTo({ stop, trip }: Coming, today: string, name: string, { say, numbers }: Words) {
+  const last = stop.kept ?? trip.back;
+  const first = say('rolloutFinding.gone_to', { name, day: numbers.date(last < today ? today : last) });
+  return { first, more: say('rolloutFinding.gone_sure') };
 }
 
 /** The day as likely as not, and the day nine times in ten; without futures the day if all goes as likely, and that no more is known. */
 function whenItDrinks(
-  { stop }: Coming,
+  coming: Coming,
   state: RolloutSheet['futures'],
   name: string,
   { say, numbers }: Words,
 ): { readonly first: string; readonly more: string } {
+  const { stop } = coming;
   const { served, futures } = stop;
-  const planned = served === null ? '' : say('rolloutFinding.if_all_goes', { day: numbers.date(served) });
+  const treated = treatedWord(coming);
+  const planned = served === null ? '' : say('rolloutFinding.if_all_goes', { day: numbers.date(served), treated });
   if (futures === null) {
     const first =
       served === null
-        ? say('rolloutFinding.no_day', { name })
-        : say('rolloutFinding.drinks_from', { name, day: numbers.date(served) });
-    return { first, more: say(state === 'none' ? 'rolloutFinding.sure_unknown' : 'rolloutFinding.sure_to_come') };
+        ? say('rolloutFinding.no_day', { name, treated })
+        : say('rolloutFinding.drinks_from', { name, day: numbers.date(served), treated });
+    return { first, more: say(state === 'beingDrawn' ? 'rolloutFinding.sure_to_come' : 'rolloutFinding.sure_unknown') };
   }
   const { p50, p90 } = futures;
-  if (p50 === null) return { first: say('rolloutFinding.hardly', { name }), more: planned };
-  if (p90 === null) return { first: say('rolloutFinding.by_half', { name, likely: numbers.date(p50) }), more: planned };
-  const values = { name, likely: numbers.date(p50), late: numbers.date(p90) };
+  if (p50 === null) return { first: say('rolloutFinding.hardly', { name, treated }), more: planned };
+  if (p90 === null)
+    return { first: say('rolloutFinding.by_half', { name, treated, likely: numbers.date(p50) }), more: planned };
+  const values = { name, treated, likely: numbers.date(p50), late: numbers.date(p90) };
   return { first: say('rolloutFinding.by', values), more: `${planned} ${say('rolloutFinding.promise')}`.trim() };
 }
 

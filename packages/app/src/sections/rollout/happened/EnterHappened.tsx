@@ -6,6 +6,7 @@ import { useDraft } from '../../../forms/useDraft.ts';
 import { useKnownRows } from '../../../forms/useKnownRows.ts';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { NotUsed } from '../leaning/LeansOn.tsx';
 import { ChangedSince } from '../plans/ChangedSince.tsx';
 import { Searching } from '../plans/Searching.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
@@ -71,6 +72,7 @@ export function EnterHappened() {
         )}
         <Searching programmeId={programmeId} sheet={sheet} />
         <ChangedSince programmeId={programmeId} sheet={sheet} />
+        <NotUsed programmeId={programmeId} sheet={sheet} />
         {overdue.length + late.length + guessed.length === 0 || rows === null ? null : (
           <section className="asked-first" aria-labelledby="asked-first">
             <h2 id="asked-first">{say('rolloutHappened.asked_first')}</h2>

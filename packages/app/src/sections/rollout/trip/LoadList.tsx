@@ -76,12 +76,13 @@ function Stop({ stop, ticks }: { readonly stop: StopLoad; readonly ticks: Ticks 
 function Line({ line, site, ticks }: { readonly line: AboardLine; readonly site: string; readonly ticks: Ticks }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const { count, mass_kg, longest_m, lift_people, danger } = line;
+  const { count, mass_kg, longest_m, lift_people, danger, isPresumed } = line;
   const part = partWords(line, language);
   return (
     <tr>
       <th scope="row">
         {part}
+        {isPresumed ? <span className="small presumed"> {say('rolloutTrip.presumed')}</span> : null}
         {danger === null ? null : <b className="w-short">, {say(`rolloutTrip.danger_${danger}`)}</b>}
       </th>
       <td className="num" data-head={say('rolloutTrip.head_count')}>
@@ -135,15 +136,19 @@ function Tick({
 function Totals({ load, trip }: { readonly load: TripLoad; readonly trip: RolloutTripAnswer }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const { fuel_kg, limit_kg, limitBy, left_kg, unweighed_count } = load;
+  const { fuel_kg, limit_kg, limitBy, left_kg, unweighed_count, isKitInPart } = load;
+  const inPart = load.stops.filter((stop) => stop.isKitInPart).map(({ name }) => name);
   const limit = limit_kg === null ? '' : kg(limit_kg, language);
   const against =
     left_kg === null
       ? say('rolloutTrip.against_none')
       : left_kg < 0
         ? say('rolloutTrip.against_over', { limit, over: kg(-left_kg, language) })
-        : say('rolloutTrip.against_left', { limit, left: kg(Math.floor(left_kg), language) });
-  const all = { mass_kg: load.loaded_kg, unweighed_count: unweighed_count + (fuel_kg === null ? 1 : 0) };
+        : say(isKitInPart ? 'rolloutTrip.against_left_most' : 'rolloutTrip.against_left', {
+            limit,
+            left: kg(Math.floor(left_kg), language),
+          });
+  const all = { mass_kg: load.loaded_kg, unweighed_count: unweighed_count + (fuel_kg === null ? 1 : 0), isKitInPart };
   const known = (mass_kg: number | null) => (mass_kg === null ? say('rolloutTrip.weigh') : kg(mass_kg, language));
   const fuel_L = trip.trip.fuel_L ?? 0;
   return (
@@ -157,6 +162,10 @@ function Totals({ load, trip }: { readonly load: TripLoad; readonly trip: Rollou
         <b>{say('rolloutTrip.total', { mass: massOf(all, language), against })}</b>
       </p>
       {limitBy === null ? null : <p>{say('rolloutTrip.limit_of', { limit, ...limitBy })}</p>}
+      {isKitInPart ? <p className="w-tight">{say('rolloutTrip.kit_in_part', { sites: inPart.join(', ') })}</p> : null}
+      {load.presumed_count === 0 ? null : (
+        <p className="w-tight">{say('rolloutTrip.presumed_about', { count: load.presumed_count })}</p>
+      )}
       {unweighed_count === 0 ? null : (
         <p className="w-tight">{say('rolloutTrip.unweighed', { count: unweighed_count })}</p>
       )}

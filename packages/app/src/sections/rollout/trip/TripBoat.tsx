@@ -20,7 +20,7 @@ export function TripBoat({ load }: { readonly load: TripLoad }) {
       ? [
           {
             ...{ blockId: 'fuel', label: say('choices.fuel'), nth: null, mass_kg: fuel_kg ?? 0 },
-            said: massOf({ mass_kg: fuel_kg ?? 0, unweighed_count: 0 }, language),
+            said: massOf({ mass_kg: fuel_kg ?? 0, unweighed_count: 0, isKitInPart: false }, language),
           },
         ]
       : [];
@@ -40,7 +40,10 @@ export function TripBoat({ load }: { readonly load: TripLoad }) {
     freeboard: (value: number) =>
       say('kit.freeboard', { height: cm(Math.floor(value)), how: freeboard?.from ?? 'atLimit' }),
     mark: (value: number) => say('kit.freeboard_mark', { height: cm(value) }),
-    spare: (mass_kg: number) => say('kit.to_spare', { mass: numbers.quantity(Math.floor(mass_kg), 'kg') }),
+    spare: (mass_kg: number) =>
+      say(load.isKitInPart ? 'rolloutTrip.spare_most' : 'kit.to_spare', {
+        mass: numbers.quantity(Math.floor(mass_kg), 'kg'),
+      }),
     length: (length_m: number | null) =>
       length_m === null ? say('rolloutTrip.not_to_scale') : numbers.quantity(length_m, 'm'),
   };

@@ -82,7 +82,7 @@ function Facts({ load, answer: { trip } }: { readonly load: TripLoad; readonly a
     <dl className="trip-facts">
       <div>
         <dt>{say('rolloutTrip.fact_load')}</dt>
-        <dd>{massOf({ mass_kg: load.loaded_kg, unweighed_count }, language)}</dd>
+        <dd>{massOf({ mass_kg: load.loaded_kg, unweighed_count, isKitInPart: load.isKitInPart }, language)}</dd>
       </div>
       {load.isAfloat ? (
         <div>

@@ -1,3 +1,4 @@
+import type { StopLoad } from '@eavewell/report/trip';
 import type { AppLanguage } from '@eavewell/words/app';
 
 /** A mass to the tenth under a hundred kilograms, whole above. */
@@ -6,11 +7,11 @@ export const kg = (mass_kg: number, { numbers }: Pick<AppLanguage, 'numbers'>): 
 
 /** The mass of what lies together, as far as it is known. */
 export function massOf(
-  { mass_kg, unweighed_count }: { readonly mass_kg: number; readonly unweighed_count: number },
+  { mass_kg, unweighed_count, isKitInPart }: Pick<StopLoad, 'mass_kg' | 'unweighed_count' | 'isKitInPart'>,
   language: Pick<AppLanguage, 'say' | 'numbers'>,
 ): string {
   const { say } = language;
   if (unweighed_count > 0 && mass_kg === 0) return say('rolloutTrip.weigh');
   const mass = kg(mass_kg, language);
-  return unweighed_count > 0 ? say('rolloutTrip.at_least', { mass }) : mass;
+  return unweighed_count > 0 || isKitInPart ? say('rolloutTrip.at_least', { mass }) : mass;
 }

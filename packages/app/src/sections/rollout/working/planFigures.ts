@@ -10,13 +10,14 @@ export interface PlanFigure {
 
 /** When all drink, how long people wait, how far that is from the best, what it costs. */
 export function planFigures(
-  { finish, waiting, cost, isCostAtLeast, currency, planId }: RolloutSheet,
+  { finish, waiting, cost, isCostAtLeast, currency, planId, provisos, candidates }: RolloutSheet,
   { say, numbers }: Pick<AppLanguage, 'say' | 'numbers'>,
 ): readonly PlanFigure[] {
   if (planId === null || waiting === null) return [];
+  const isAll = candidates.every(({ tripId }) => tripId !== null) && provisos.every(({ kind }) => kind !== 'notDone');
   const named = (figure: PlanFigure['figure'], said: string): PlanFigure => ({
     ...{ figure, said },
-    name: say(`rolloutPlans.figure_${figure}`),
+    name: say(`rolloutPlans.figure_${figure}`, { isAll: isAll ? 'yes' : 'no' }),
   });
   const all = finish?.likely ?? null;
   const money = currency === null ? numbers.fixed(cost, 0) : numbers.money(cost, currency);
