@@ -137,7 +137,7 @@ export interface FirstService {
 }
 
 /**
- * Days from a hand-over to the first day of service as each year of a record would have them: `wait_days[year * 366 + day]`, the first year `firstYear`, days of a leap
+ * Days from a hand-over to the first day of service as each year of a record would have them: `wait_days[day * years_count + year]`, the first year `firstYear`, days of a leap
  * year (29 February the sixtieth). From `neverServes` on they are no waits.
  */
 export interface WaitsByYear {

@@ -52,7 +52,9 @@ const stop = z.strictObject({
   arrives: day,
   starts: day,
   handOver: day,
-  served: day.describe('The first day of service, if all goes as likely.'),
+  served: day
+    .nullable()
+    .describe('The first day of service, if all goes as likely; null: when its tank fills after the hand-over is not known.'),
   futures: futures.nullable().describe('First days of service of the futures drawn.'),
 });
 

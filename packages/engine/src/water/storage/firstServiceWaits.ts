@@ -50,7 +50,7 @@ export function firstServiceWaits(
       const start = dayIndexOf(year, month, Math.min(day, daysInMonth(year, month))) - firstDay;
       if (start < 0 || start >= days || isJudged[start] === 0) continue;
       const wait = waitOn(start);
-      wait_days[at * leapYear_days + ofYear] = wait < days ? Math.min(wait, neverServes - 1) : neverServes;
+      wait_days[ofYear * years_count + at] = wait < days ? Math.min(wait, neverServes - 1) : neverServes;
     }
   }
   return { firstYear, years_count, wait_days };
@@ -68,7 +68,7 @@ export function middleWaits({ years_count, wait_days }: WaitsByYear): readonly (
   return Array.from({ length: leapYear_days }, (_, ofYear) => {
     const found: number[] = [];
     for (let at = 0; at < years_count; at++) {
-      const wait = wait_days[at * leapYear_days + ofYear]!;
+      const wait = wait_days[ofYear * years_count + at]!;
       if (wait === neverServes) return null;
       if (wait !== notJudged) found.push(wait);
     }

@@ -88,7 +88,7 @@ describe('a site that is handed over waits for the rain of a year that was', () 
     const own = marchRain((year) => 5 + 2 * (year - 2001));
     const wait_days = own.wait_days.slice();
     // 2 March of the year that waits longest.
-    wait_days[6 * 366 + 61] = notJudged;
+    wait_days[61 * own.years_count + 6] = notJudged;
     expect(values(datesOf(rolloutOf({ ...own, wait_days })).bySite[0]!.service)).toEqual([4, 9, 15]);
   });
 
@@ -99,7 +99,7 @@ describe('a site that is handed over waits for the rain of a year that was', () 
         const of = (list: readonly number[]): WaitsByYear => ({
           ...{ firstYear: 1990, years_count: list.length + 1 },
           // The year after the last is there for the months of winter.
-          wait_days: Uint16Array.from({ length: 366 * (list.length + 1) }, (_, at) => list[Math.floor(at / 366)] ?? 0),
+          wait_days: Uint16Array.from({ length: 366 * (list.length + 1) }, (_, at) => list[at % (list.length + 1)] ?? 0),
         });
         const { bySite, allServed } = datesOf(rolloutOf(of(years), of(years.map(() => alike))), 200);
         const [one, other] = bySite.map(({ service }) => values(service));

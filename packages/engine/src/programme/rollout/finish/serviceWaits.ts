@@ -1,5 +1,4 @@
 import { calendarDay, neverServes, type WaitsByYear } from '../../../kernel/index.ts';
-import { leapYear_days } from '../constants.ts';
 import { leapDays } from '../leapDays.ts';
 import type { RolloutProblem } from '../problem.ts';
 import { knownOfYear_fraction, yearDrawn_days } from './constants.ts';
@@ -50,6 +49,6 @@ export function waitsOfYears(waits: ReadyWaits): readonly (readonly number[])[] 
 export function waitOf(waits: ReadyWaits, own: WaitsByYear, year: number, day: number): number | null {
   const at = year + waits.after_years[day]! - own.firstYear;
   if (at < 0 || at >= own.years_count) return null;
-  const wait = own.wait_days[at * leapYear_days + waits.dayOfYear[day]!]!;
+  const wait = own.wait_days[waits.dayOfYear[day]! * own.years_count + at]!;
   return wait < neverServes ? wait : null;
 }
