@@ -54,7 +54,9 @@ const stop = z.strictObject({
   handOver: day,
   served: day
     .nullable()
-    .describe('The first day of service, if all goes as likely; null: when its tank fills after the hand-over is not known.'),
+    .describe(
+      'The first day of service, if all goes as likely; null: when its tank fills after the hand-over is not known.',
+    ),
   futures: futures.nullable().describe('First days of service of the futures drawn.'),
 });
 

@@ -45,12 +45,15 @@ describe('when a village drinks', () => {
   });
 
   it('tells one day once where it is as likely as not and nine times in ten, and says when it is seldom so soon', () => {
-    const of = (p10: string, p50: string, p90: string) => withTrip({ stops: [stopWith({ futures: { p10, p50, p90 } })] });
+    const of = (p10: string, p50: string, p90: string) =>
+      withTrip({ stops: [stopWith({ futures: { p10, p50, p90 } })] });
     const one = told(of('2027-06-12', '2027-06-14', '2027-06-14'))!;
     expect(one.first).toBe('Vennaro drinks by 14 June 2027, as likely as not, and nine times in ten too.');
     expect(one.more).toContain('Promise that day.');
     expect(one.more).not.toContain('Nine times in ten it is later');
-    expect(told(of('2027-06-13', '2027-06-14', '2027-06-15'))!.more).toContain('Nine times in ten it is later than that');
+    expect(told(of('2027-06-13', '2027-06-14', '2027-06-15'))!.more).toContain(
+      'Nine times in ten it is later than that',
+    );
   });
 
   it('never tells a day as sure: without futures it says that nobody knows', () => {

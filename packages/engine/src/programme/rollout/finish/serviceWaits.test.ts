@@ -99,7 +99,10 @@ describe('a site that is handed over waits for the rain of a year that was', () 
         const of = (list: readonly number[]): WaitsByYear => ({
           ...{ firstYear: 1990, years_count: list.length + 1 },
           // The year after the last is there for the months of winter.
-          wait_days: Uint16Array.from({ length: 366 * (list.length + 1) }, (_, at) => list[at % (list.length + 1)] ?? 0),
+          wait_days: Uint16Array.from(
+            { length: 366 * (list.length + 1) },
+            (_, at) => list[at % (list.length + 1)] ?? 0,
+          ),
         });
         const { bySite, allServed } = datesOf(rolloutOf(of(years), of(years.map(() => alike))), 200);
         const [one, other] = bySite.map(({ service }) => values(service));
