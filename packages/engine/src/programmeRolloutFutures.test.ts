@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dayIndexOf, notJudged, type WaitsByYear } from '../../../kernel/index.ts';
-import { firstServiceWaits } from '../../../water/storage/index.ts';
-import type { Job } from '../problem.ts';
-import { tinyCrew, tinyJob, tinyRollout } from '../tinyRollout.testing.ts';
-import { finishDates } from './index.ts';
+import { dayIndexOf, notJudged, type WaitsByYear } from './kernel/index.ts';
+import { finishDates, type Job } from './programme/rollout/index.ts';
+import { tinyCrew, tinyJob, tinyRollout } from './programme/rollout/tinyRollout.testing.ts';
+import { firstServiceWaits } from './water/storage/index.ts';
 
 const begins = dayIndexOf(2001, 1, 1);
 const length_days = dayIndexOf(2009, 1, 1) - begins;
