@@ -1,4 +1,4 @@
-import { type GaugeFinding, neverServes, type SiteFacts, type WaitsByYear } from './kernel/index.ts';
+import { type GaugeFinding, neverServes_days, type SiteFacts, type WaitsByYear } from './kernel/index.ts';
 import { type Programme, siteWater } from './siteWater.ts';
 import { firstServiceWaits, middleWaits, rulesOf } from './water/storage/index.ts';
 
@@ -38,7 +38,7 @@ export function siteServiceWaits(
     );
   const [first, ...others] = each;
   const byYear = others.reduce(laterOf, first!);
-  return { middle_days, byYear: byYear.wait_days.some((wait) => wait < neverServes) ? byYear : null };
+  return { middle_days, byYear: byYear.wait_days.some((wait) => wait < neverServes_days) ? byYear : null };
 }
 
 /** Of two bodies of water of one record, the one that serves later; what is no wait is later than any. */

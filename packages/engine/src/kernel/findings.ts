@@ -138,7 +138,7 @@ export interface FirstService {
 
 /**
  * Days from a hand-over to the first day of service as each year of a record would have them: `wait_days[day * years_count + year]`, the first year `firstYear`, days of a leap
- * year (29 February the sixtieth). From `neverServes` on they are no waits.
+ * year (29 February the sixtieth). From `neverServes_days` on they are no waits.
  */
 export interface WaitsByYear {
   readonly firstYear: number;
@@ -147,9 +147,9 @@ export interface WaitsByYear {
 }
 
 /** In the place of a wait: it never serves. */
-export const neverServes = 65_534;
+export const neverServes_days = 65_534;
 /** In the place of a wait: the year is not judged, or the record does not reach so far. */
-export const notJudged = 65_535;
+export const notJudged_days = 65_535;
 
 /** Every station of the water's path, in its order; the cup is where it is fit to drink or not. */
 export const stations = ['roof', 'gutter', 'settling', 'storage', 'stand', 'treatmentUnit', 'tap', 'cup'] as const;

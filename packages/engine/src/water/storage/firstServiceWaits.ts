@@ -3,8 +3,8 @@ import {
   type DayIndex,
   dayIndexOf,
   daysInMonth,
-  neverServes,
-  notJudged,
+  neverServes_days,
+  notJudged_days,
   quantile,
   type WaitsByYear,
   type WaterYear,
@@ -41,7 +41,7 @@ export function firstServiceWaits(
   const waitOn = (start: number) => waits?.[start] ?? waitByRuns(balance, start, tankVolume_L, rules);
   const firstYear = calendarDay(firstDay).year;
   const years_count = calendarDay(firstDay + days).year - firstYear + 1;
-  const wait_days = new Uint16Array(years_count * leapYear_days).fill(notJudged);
+  const wait_days = new Uint16Array(years_count * leapYear_days).fill(notJudged_days);
   const opens = dayIndexOf(leapYear, 1, 1);
   for (let ofYear = 0; ofYear < leapYear_days; ofYear++) {
     const { month, day } = calendarDay(opens + ofYear);
@@ -50,7 +50,7 @@ export function firstServiceWaits(
       const start = dayIndexOf(year, month, Math.min(day, daysInMonth(year, month))) - firstDay;
       if (start < 0 || start >= days || isJudged[start] === 0) continue;
       const wait = waitOn(start);
-      wait_days[ofYear * years_count + at] = wait < days ? Math.min(wait, neverServes - 1) : neverServes;
+      wait_days[ofYear * years_count + at] = wait < days ? Math.min(wait, neverServes_days - 1) : neverServes_days;
     }
   }
   return { firstYear, years_count, wait_days };
@@ -64,13 +64,14 @@ export function firstServiceWaits(
  * @law each is the wait of `firstServiceDay` for a hand-over on that day
  * @definition ours: docs/methods/storage.md, first day of service
  */
-export function middleWaits({ years_count, wait_days }: WaitsByYear): readonly (number | null)[] {
+export function middleWaits(waits: WaitsByYear): readonly (number | null)[] {
+  const { years_count, wait_days } = waits;
   return Array.from({ length: leapYear_days }, (_, ofYear) => {
     const found: number[] = [];
     for (let at = 0; at < years_count; at++) {
       const wait = wait_days[ofYear * years_count + at]!;
-      if (wait === neverServes) return null;
-      if (wait !== notJudged) found.push(wait);
+      if (wait === neverServes_days) return null;
+      if (wait !== notJudged_days) found.push(wait);
     }
     return found.length === 0 ? null : Math.ceil(quantile(found, 0.5));
   });

@@ -1,4 +1,4 @@
-import { calendarDay, neverServes, type WaitsByYear } from '../../../kernel/index.ts';
+import { calendarDay, neverServes_days, type WaitsByYear } from '../../../kernel/index.ts';
 import { leapDays } from '../leapDays.ts';
 import type { RolloutProblem } from '../problem.ts';
 import { knownOfYear_fraction, yearDrawn_days } from './constants.ts';
@@ -50,5 +50,5 @@ export function waitOf(waits: ReadyWaits, own: WaitsByYear, year: number, day: n
   const at = year + waits.after_years[day]! - own.firstYear;
   if (at < 0 || at >= own.years_count) return null;
   const wait = own.wait_days[waits.dayOfYear[day]! * own.years_count + at]!;
-  return wait < neverServes ? wait : null;
+  return wait < neverServes_days ? wait : null;
 }
