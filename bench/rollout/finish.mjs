@@ -2,7 +2,7 @@ import { crewsTogether, crewTripsOf, finishDates, lognormalOfMean, retiming, spr
 import { madeProgramme } from './made.mjs';
 
 /**
- * Finish dates of a made programme: seconds of CPU of 2,000 replicates with install days, pace, legs, two areas of weather and lateness drawn, beside as many bare timings of the same
+ * Finish dates of a made programme: seconds of CPU of 2,000 replicates with install days, pace, legs, two areas of weather, lateness and 31 years of rain drawn, beside as many bare timings of the same
  * plan with nothing drawn. `node bench/rollout/finish.mjs [sites] [rounds]`, after `npm run build`.
  */
 const [sites, rounds] = [Number(process.argv[2] ?? 300), Number(process.argv[3] ?? 5)];
@@ -26,7 +26,7 @@ const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.l
 console.log(`${sites} sites, ${crews} crews, ${replicates} replicates, ${rounds} rounds [CPU s]`);
 for (const kind of ['free', 'bound'])
   for (const weather of ['dry', 'wet']) {
-    const problem = withWeather(madeProgramme({ sites, crews, seed: 1, kind }), weather === 'wet');
+    const problem = withWeather(withRain(madeProgramme({ sites, crews, seed: 1, kind })), weather === 'wet');
     const plan = inTurn(problem);
     const ready = retiming(problem);
     const trips = plan.trips.map(crewTripsOf);
@@ -46,6 +46,15 @@ for (const kind of ['free', 'bound'])
 
 function repeat(times, work) {
   for (let at = 0; at < times; at++) work();
+}
+
+/** Every site with a record of its own, of 31 years. */
+function withRain(problem) {
+  const serviceWaits = () => ({
+    ...{ firstYear: 1990, years_count: 32 },
+    wait_days: Uint16Array.from({ length: 366 * 32 }, (_, at) => (at * 7919) % 60),
+  });
+  return { ...problem, jobs: problem.jobs.map((job) => ({ ...job, serviceWaits: serviceWaits() })) };
 }
 
 /** Every second site and leg in either of two areas. */

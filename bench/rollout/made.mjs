@@ -133,7 +133,7 @@ function madeJob(place, index, bound) {
     ...{ siteId: `S${index + 1}`, people: place.people, weight: place.people, windows, finishBy },
     install_days: { low: 0.8 * days, likely: days, high: 1.6 * days },
     ...{ kg: place.kits * kg_per_kit, litres: place.kits * 400, longest_m: 2, skills: 0, area: -1 },
-    ...{ needs: bound ? [place.kits] : [], serviceWait_days: noWait, kits: place.kits },
+    ...{ needs: bound ? [place.kits] : [], serviceWait_days: noWait, serviceWaits: null, kits: place.kits },
   };
 }
 

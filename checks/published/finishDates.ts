@@ -226,7 +226,7 @@ function twentyDays(afterOpen: number, afterClosed: number) {
           area: 0,
         },
         ...{ windows: [{ from: 0, to: horizon_days - 1 }], kg: 0, litres: 0, longest_m: 0, needs: [], skills: 0 },
-        serviceWait_days: new Float64Array(366),
+        ...{ serviceWait_days: new Float64Array(366), serviceWaits: null },
       },
     ],
     crews: [

@@ -112,6 +112,7 @@ function madeJob(dice: Dice, at: number, horizon_days: number, goods: number, ar
     skills: happens(dice, trouble / 2) ? 1 + dice.next(3) : 0,
     area: dice.next(areas + 1) - 1,
     serviceWait_days: Float64Array.from({ length: 366 }, (_, day) => (happens(dice, 0.5) ? 0 : (day * 7) % 23)),
+    serviceWaits: null,
   };
 }
 

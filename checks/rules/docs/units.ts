@@ -158,6 +158,7 @@ const typesOfTheRollout = new Set([
   ...['TimedHaul', 'Outcome', 'WaitingBound', 'WaitingBounds', 'BoundsAsked', 'StockCurve', 'SiteFinish', 'TripLeg'],
   ...['StockMove', 'StretchTimes', 'ServiceAsked'],
   ...['Retiming', 'CrewTrips', 'StockState', 'WorkDays', 'ReadyLegs', 'ReadyCrew', 'TripTimes', 'HaulTimes'],
+  ...['RecordYears', 'Drawing'],
   ...['BrokenFound', 'LegFound', 'ReadyWeather', 'CrewNumbers', 'OneCrew', 'CrewLegs', 'SearchTrip', 'CrewFacts'],
   ...['JobLeast', 'AssignedJob', 'AssignmentGiven', 'AssignmentBound', 'BoundJob', 'Ranks', 'Ranked', 'DaysAsked'],
   ...[

@@ -80,9 +80,15 @@ export const line = (partId: string, total_count: number): KitLine => ({
   ...{ spare_count: 0, total_count, isAtLeast: false, from: 'rule', ruleIds: [], counts: [], cuts: null, working: [] },
 });
 
+/** Every year and every day the same. */
+const evenWaits = (wait_days: number): RolloutSite['serviceWaits'] => ({
+  middle_days: Array(366).fill(wait_days),
+  byYear: { firstYear: 2000, years_count: 12, wait_days: new Uint16Array(12 * 366).fill(wait_days) },
+});
+
 export const wanted = (siteId: string, rest: Partial<RolloutSite> = {}): RolloutSite => ({
   site: siteFacts(siteId),
-  ...{ verdict: 'holds', people_count: 100, lines: [line('tank', 1)], serviceWait_days: Array(366).fill(3) },
+  ...{ verdict: 'holds', people_count: 100, lines: [line('tank', 1)], serviceWaits: evenWaits(3) },
   ...rest,
 });
 

@@ -63,13 +63,13 @@ export function* rolloutSites(
   for (const site of sites) {
     const people_count = countedPeople(site, ready.settings);
     if (site.handOverDay !== null && today !== null && site.handOverDay <= today) {
-      yield { site, verdict: 'unknown', people_count, lines: [], serviceWait_days: null };
+      yield { site, verdict: 'unknown', people_count, lines: [], serviceWaits: null };
       continue;
     }
     const gauge = rainOfSite(site, ready);
     const verdict = verdicts.get(site.siteId) ?? designSite(site, gauge, ready).verdict;
     const { lines } = kitAtSite(site, kit);
-    yield { site, verdict, people_count, lines, serviceWait_days: siteServiceWaits(site, gauge, ready) };
+    yield { site, verdict, people_count, lines, serviceWaits: siteServiceWaits(site, gauge, ready) };
   }
 }
 

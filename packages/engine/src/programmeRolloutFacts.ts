@@ -2,6 +2,7 @@ import type { DayIndex, Problem, SiteFacts, Verdict } from './kernel/index.ts';
 import type { KitLine } from './programme/kit/index.ts';
 import type { RolloutProblem } from './programme/rollout/index.ts';
 import type { Party, ReadyWays, WayState, WayStop } from './programme/ways/index.ts';
+import type { SiteWaits } from './siteService.ts';
 
 /** Why a site is not planned. */
 export const leftOutReasons = [
@@ -38,8 +39,8 @@ export interface RolloutSite {
   /** As counted, or made from the households; null: not known. */
   readonly people_count: number | null;
   readonly lines: readonly KitLine[];
-  /** Days from hand-over to the first day of service, by day of a leap year; null: not known. */
-  readonly serviceWait_days: readonly (number | null)[] | null;
+  /** Days from hand-over to the first day of service; null: not known. */
+  readonly serviceWaits: SiteWaits | null;
 }
 
 /** What is asked of the rollout beyond the facts. */

@@ -106,6 +106,7 @@ function jobOf(one: RolloutSite, work: SiteWork, windows: Job['windows'], market
     skills: work.skill === null ? 0 : 2 ** skillIds.indexOf(work.skill),
     area: work.weatherArea === null ? -1 : areaIds.indexOf(work.weatherArea),
     serviceWait_days: waitsOf(one),
+    serviceWaits: one.serviceWaits?.byYear ?? null,
     parts: new Map(
       one.lines.flatMap(({ partId, total_count: all }) => (all !== null && all > 0 ? [[partId, all]] : [])),
     ),
@@ -122,10 +123,11 @@ function carriedOf(pieces: readonly Piece[]) {
 }
 
 /** Days on which it would never serve wait as long as the longest of the others; all 0 where nothing is known. */
-function waitsOf({ serviceWait_days }: RolloutSite): Float64Array {
-  if (serviceWait_days === null) return new Float64Array(366);
-  const longest = serviceWait_days.reduce<number>((most, wait) => Math.max(most, wait ?? 0), 0);
-  return Float64Array.from(serviceWait_days, (wait) => wait ?? longest);
+function waitsOf({ serviceWaits }: RolloutSite): Float64Array {
+  if (serviceWaits === null) return new Float64Array(366);
+  const { middle_days } = serviceWaits;
+  const longest = middle_days.reduce<number>((most, wait) => Math.max(most, wait ?? 0), 0);
+  return Float64Array.from(middle_days, (wait) => wait ?? longest);
 }
 
 /** What is not sure of the sites that are planned. */
@@ -152,7 +154,7 @@ function toldOf(sites: readonly RolloutSite[], { parts }: JobMarket): Problem[] 
   );
   tell(
     'rollout.service_unknown',
-    idsOf(({ serviceWait_days: days }) => days === null || days.every((one) => one === null)),
+    idsOf(({ serviceWaits }) => (serviceWaits?.byYear ?? null) === null),
   );
   const pieces = sites.flatMap(({ lines }) => piecesOf(lines, parts));
   const unweighed = [...new Set(pieces.filter(({ mass_kg }) => mass_kg === null).map(({ name }) => name))].sort();

@@ -132,6 +132,17 @@ describe('workings of a rollout', () => {
     expect(seen).toContain('rollout.learnt');
   });
 
+  it('end with the hand-over where nobody knows how long it waits for rain', () => {
+    const { ready, problem, plan, outcome } = timed();
+    const dry = { ...problem, jobs: problem.jobs.map((job) => ({ ...job, serviceWaits: null })) };
+    const futures = finishDates(dry, plan, { seed: 1, replicates_count: 50 });
+    const { job, handOverDay } = outcome.trips[0]![1]!.stops[0]!;
+    const asked = { crew: 0, trip: 1, job, legs: tripLegs(ready, outcome, 0, 1), futures, names };
+    const lines = serviceWorking({ problem: dry, plan, outcome }, asked);
+    expect(lines.at(-1)).toMatchObject({ code: 'rollout.handOver', value: handOverDay });
+    expect(lines.map(({ code }) => code)).not.toContain('rollout.firstService');
+  });
+
   it('tell hours, rest and waiting of a leg apart', () => {
     const { ready, problem, plan, outcome } = timed();
     const { job } = outcome.trips[0]![1]!.stops[0]!;

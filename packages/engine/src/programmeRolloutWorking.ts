@@ -30,7 +30,7 @@ export interface ServiceAsked {
  *
  * @param timed - a plan [day, h, person]
  * @param asked - which stop of which trip
- * @returns lines in the order things happen [day of the plan]; none where the site is not handed over
+ * @returns lines in the order things happen [day of the plan]; none where the site is not handed over, up to the hand-over where its wait is not known
  * @law each line follows from its inputs
  * @definition docs/methods/rollout.md
  */
@@ -54,6 +54,7 @@ export function serviceWorking(timed: PlanTimed, asked: ServiceAsked): WorkingLi
     ofSite,
     workingInput('workEnds', wanted.ends, planTime),
   ]);
+  if (problem.jobs[job]!.serviceWaits === null) return lines;
   line(lines, 'rollout.firstService', wanted.serviceDay, planDay, [
     ofSite,
     workingInput('handedOver', wanted.handOverDay, planDay),

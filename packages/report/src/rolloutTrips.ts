@@ -43,12 +43,13 @@ export function tripFigures(
 function stopsOf(told: Told, crew: number, trip: number): RolloutTripReport['stops'] {
   const { problem, outcome, nameOf } = told;
   return outcome.trips[crew]![trip]!.stops.map(({ job, arrives, starts, handOverDay, serviceDay }) => {
-    const { siteId, people } = problem.jobs[job]!;
-    const drawn = told.drawnOf.get(job) ?? null;
+    const { siteId, people, serviceWaits } = problem.jobs[job]!;
+    // Of a site whose wait for rain is not known the hand-over alone is told.
+    const drawn = serviceWaits === null ? null : (told.drawnOf.get(job) ?? null);
     return {
       ...{ siteId, name: nameOf.get(siteId) ?? siteId, people },
       ...{ arrives: dayAt(told, arrives), starts: dayAt(told, starts) },
-      ...{ handOver: dayAt(told, handOverDay), served: dayAt(told, serviceDay) },
+      ...{ handOver: dayAt(told, handOverDay), served: serviceWaits === null ? null : dayAt(told, serviceDay) },
       futures: drawn && daysAt(told, drawn),
       ...supplyOf(told, siteId),
     };

@@ -22,6 +22,7 @@ import type { RolloutWorking } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { sheetTold } from './rolloutSheet.ts';
 import type { SheetGiven, SheetTold } from './rolloutSheetTold.ts';
+import { roundedUp } from './rolloutSums.ts';
 import { workingReport } from './siteReport.ts';
 
 /** A figure of the rollout whose working is asked for. */
@@ -65,8 +66,11 @@ export function rolloutWorking(
   const told = sheetTold(given, language);
   const lines = linesOf(told, figure, beside && sheetTold(beside, language));
   if (lines === null || lines.length === 0) return null;
+  const wanted = asked[figure.figure];
+  // Of a village whose wait for rain is not known the hand-over is the last that can be told.
+  const opens = lines.some(({ code }) => code === wanted) ? wanted : lines.at(-1)!.code;
   return {
-    ...{ stamp: given.stamp, planId: given.planId, opens: asked[figure.figure] },
+    ...{ stamp: given.stamp, planId: given.planId, opens },
     working: lines.map((line) => lineSaid(told, line)),
   };
 }
@@ -149,6 +153,7 @@ function lineSaid(told: SheetTold, line: WorkingLine): RolloutWorking['working']
   return {
     ...reported,
     ...daySaid(told, line.code, line.value, line.unit),
+    ...(line.code === 'rollout.gap' ? { said: told.language.numbers.percent(roundedUp(line.value as number)) } : {}),
     inputs: reported.inputs.map((input, at) => {
       const { name, value, unit }: WorkingInput = line.inputs[at]!;
       return { ...input, ...daySaid(told, name, value, unit) };

@@ -92,11 +92,13 @@ function tripLines(sheet: Sheet, { tripId, said, stops, isLocked }: RolloutTripR
   sheet.line(`${tripId}${isLocked ? ` (${words.locked})` : ''}: ${said}`, 2, 2);
   for (const { name, people, handOver, served, futures } of stops)
     sheet.line(
-      words.stop(
-        ...([name, numbers.people(people)] as const),
-        ...([numbers.date(handOver), numbers.date(served)] as const),
-        futures && [dateWithin(futures.p10), dateWithin(futures.p90)],
-      ),
+      served === null
+        ? words.stopUnknown(name, numbers.people(people), numbers.date(handOver))
+        : words.stop(
+            ...([name, numbers.people(people)] as const),
+            ...([numbers.date(handOver), numbers.date(served)] as const),
+            futures && [dateWithin(futures.p10), dateWithin(futures.p90)],
+          ),
       4,
       2,
     );

@@ -136,6 +136,21 @@ export interface FirstService {
   readonly firstServiceDay: DayIndex;
 }
 
+/**
+ * Days from a hand-over to the first day of service as each year of a record would have them: `wait_days[day * years_count + year]`, the first year `firstYear`, days of a leap
+ * year (29 February the sixtieth). From `neverServes_days` on they are no waits.
+ */
+export interface WaitsByYear {
+  readonly firstYear: number;
+  readonly years_count: number;
+  readonly wait_days: Uint16Array;
+}
+
+/** In the place of a wait: it never serves. */
+export const neverServes_days = 65_534;
+/** In the place of a wait: the year is not judged, or the record does not reach so far. */
+export const notJudged_days = 65_535;
+
 /** Every station of the water's path, in its order; the cup is where it is fit to drink or not. */
 export const stations = ['roof', 'gutter', 'settling', 'storage', 'stand', 'treatmentUnit', 'tap', 'cup'] as const;
 export type Station = (typeof stations)[number];

@@ -97,8 +97,8 @@ function workSaid({ starts, handOver }: Stop, { say, numbers }: Language): reado
 }
 
 /** When there is water, and how sure that is: of the futures drawn, never of one day alone. */
-function surely({ served, futures }: Stop, { say, numbers }: Language): readonly string[] {
-  if (served === null) return [];
+function surely({ served, futures, handOver, isWayUp }: Stop, { say, numbers }: Language): readonly string[] {
+  if (served === null) return isWayUp && handOver !== null ? [say('rolloutPapers.fills_unknown')] : [];
   const { p50 = null, p90 = null } = futures ?? {};
   const likely = say('rolloutPapers.sure', { day: numbers.date(served) });
   if (p50 === null || p90 === null) return [likely, say('rolloutPapers.sure_unknown')];

@@ -270,5 +270,9 @@ describe('an itinerary and a notice', () => {
     const stops = trip.trip.stops.map((stop) => ({ ...stop, futures: null }));
     const unsure = pagesOf(noticesPaper([{ ...trip, trip: { ...trip.trip, stops } }], english, options)).join('');
     expect(unsure).toContain(squeezed('How sure that is was not reckoned'));
+    const dry = stops.map((stop) => ({ ...stop, served: null }));
+    const unknown = pagesOf(noticesPaper([{ ...trip, trip: { ...trip.trip, stops: dry } }], english, options)).join('');
+    expect(unknown).toContain(squeezed('When the tank fills after that is not known: no day of water is promised.'));
+    expect(unknown).not.toContain(squeezed('Water is likely to run'));
   });
 });

@@ -43,12 +43,18 @@ export function ontoSharedMemory(problem: RolloutProblem): RolloutProblem {
 function waitsShared(jobs: RolloutProblem['jobs']): RolloutProblem['jobs'] {
   const count = jobs.reduce((sum, { serviceWait_days }) => sum + serviceWait_days.length, 0);
   const room = new Float64Array(new SharedArrayBuffer(8 * count));
-  let at = 0;
+  const yearsCount = jobs.reduce((sum, { serviceWaits }) => sum + (serviceWaits?.wait_days.length ?? 0), 0);
+  const yearsRoom = new Uint16Array(new SharedArrayBuffer(2 * yearsCount));
+  let [at, yearsAt] = [0, 0];
   return jobs.map((job) => {
     const own = room.subarray(at, at + job.serviceWait_days.length);
     own.set(Array.from(job.serviceWait_days));
     at += own.length;
-    return { ...job, serviceWait_days: own };
+    if (job.serviceWaits === null) return { ...job, serviceWait_days: own };
+    const wait_days = yearsRoom.subarray(yearsAt, yearsAt + job.serviceWaits.wait_days.length);
+    wait_days.set(job.serviceWaits.wait_days);
+    yearsAt += wait_days.length;
+    return { ...job, serviceWait_days: own, serviceWaits: { ...job.serviceWaits, wait_days } };
   });
 }
 

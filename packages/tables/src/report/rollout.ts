@@ -52,7 +52,11 @@ const stop = z.strictObject({
   arrives: day,
   starts: day,
   handOver: day,
-  served: day.describe('The first day of service, if all goes as likely.'),
+  served: day
+    .nullable()
+    .describe(
+      'The first day of service, if all goes as likely; null: when its tank fills after the hand-over is not known.',
+    ),
   futures: futures.nullable().describe('First days of service of the futures drawn.'),
   isKitInPart: z.boolean().describe('Something of its kit could not be counted: its load is at least as told.'),
   isUntreated: z.boolean().describe('No treatment unit is entered for it: its water is not shown to be fit to drink.'),

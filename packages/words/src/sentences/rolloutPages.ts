@@ -77,6 +77,8 @@ const rolloutPageIn = ({ say }: Speech) => ({
       ...{ name, people, handOver, served, hasBetween: yes(between !== null) },
       ...{ low: between?.[0] ?? '', high: between?.[1] ?? '' },
     }),
+  stopUnknown: (name: string, people: string, handOver: string) =>
+    say('commandLine.rollout.stopUnknown', { name, people, handOver }),
   hauls: say('commandLine.rollout.hauls'),
   haul: (from: string, store: string, leaves: string, arrives: string, trips: number, forTrip: string) =>
     say('commandLine.rollout.haul', { from, store, leaves, arrives, trips, forTrip }),

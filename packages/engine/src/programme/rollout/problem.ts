@@ -1,4 +1,4 @@
-import type { DayIndex, DaysAsked, Period, Travel } from '../../kernel/index.ts';
+import type { DayIndex, DaysAsked, Period, Travel, WaitsByYear } from '../../kernel/index.ts';
 
 export type { LegLimit, LegTable, Period, Travel } from '../../kernel/index.ts';
 
@@ -56,6 +56,8 @@ export interface Job {
    * values); all 0 where nothing is known.
    */
   readonly serviceWait_days: ArrayLike<number>;
+  /** The same as each year of its rain would have it, for futures; null: nothing is known of it. Of a problem that is packed it stays behind. */
+  readonly serviceWaits: WaitsByYear | null;
 }
 
 export interface Crew {

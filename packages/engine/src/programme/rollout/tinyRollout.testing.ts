@@ -29,7 +29,7 @@ export const tinyJob: Job = {
     skills: 0,
     area: -1,
   },
-  serviceWait_days: new Float64Array(366),
+  ...{ serviceWait_days: new Float64Array(366), serviceWaits: null },
 };
 
 export function tinyCrew(horizon_days: number): Crew {

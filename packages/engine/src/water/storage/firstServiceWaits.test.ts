@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { calendarDay, dayIndexOf, daysInMonth, readIsoDay } from '../../kernel/index.ts';
 import { rulesOf } from './dayRules.ts';
 import { firstServiceDay } from './firstService.ts';
-import { firstServiceWaits } from './firstServiceWaits.ts';
+import { firstServiceWaits, middleWaits } from './firstServiceWaits.ts';
 
 const first = readIsoDay('2003-07-01')!;
 const days = 3 * 365 + 200;
@@ -43,7 +43,7 @@ describe('firstServiceWaits', () => {
           to: 565 + 365 * year,
           judged: year !== skipped,
         }));
-        const found = firstServiceWaits(balance, first, volume, years, rule);
+        const found = middleWaits(firstServiceWaits(balance, first, volume, years, rule));
         expect(found).toHaveLength(366);
         // Some days of the year, and the days around 29 February.
         for (const ofYear of [...Array.from({ length: 7 }, (_, step) => step * 53), 58, 59, 60, 365]) {
@@ -69,7 +69,7 @@ describe('firstServiceWaits', () => {
       other_L: new Float64Array(4 * 365),
     };
     const years = [{ from: 0, to: 4 * 365, judged: true }];
-    const waits = firstServiceWaits(balance, readIsoDay('2001-01-01')!, 1000, years);
+    const waits = middleWaits(firstServiceWaits(balance, readIsoDay('2001-01-01')!, 1000, years));
     expect(waits[0]).toBe(30);
     expect(waits[29]).toBe(1);
     expect(waits[30]).toBe(365);

@@ -1,10 +1,20 @@
-import { calendarDay, type DayIndex, dayIndexOf, daysInMonth, quantile, type WaterYear } from '../../kernel/index.ts';
+import {
+  calendarDay,
+  type DayIndex,
+  dayIndexOf,
+  daysInMonth,
+  neverServes_days,
+  notJudged_days,
+  quantile,
+  type WaitsByYear,
+  type WaterYear,
+} from '../../kernel/index.ts';
 import { firstRun_days, leapYear, leapYear_days, metSlack_fraction } from './constants.ts';
 import { type Balance, dayByDay, judgedRules, type RunRules } from './dayByDay.ts';
 import { looksAtContent } from './dayRules.ts';
 
 /**
- * For a tank that is empty at hand-over, how many days pass to the first day of service, for each day of the year on which it may be handed over? What
+ * For a tank that is empty at hand-over, how many days pass to the first day of service, for each day on which it may be handed over, in each year of the record? What
  * `firstServiceDay` says of one day, for all of them in one pass.
  *
  * @param balance - inflow and demands by day [L]
@@ -12,8 +22,8 @@ import { looksAtContent } from './dayRules.ts';
  * @param tankVolume_L - usable volume [L]
  * @param years - the record's water years; a hand-over in a year that is not judged does not count
  * @param rules - order of the day and ration [fraction]
- * @returns the median wait [day] by day of a leap year, 366 of them, 29 February the sixtieth; null where it never serves
- * @law each is the wait of `firstServiceDay` for a hand-over on that day
+ * @returns the wait [day] by calendar year and day of a leap year; the years of the record [count]
+ * @law each is the wait from that day of the record on
  * @definition ours: docs/methods/storage.md, first day of service
  */
 export function firstServiceWaits(
@@ -22,24 +32,46 @@ export function firstServiceWaits(
   tankVolume_L: number,
   years: readonly Pick<WaterYear, 'from' | 'to' | 'judged'>[],
   rules: RunRules = judgedRules,
-): readonly (number | null)[] {
+): WaitsByYear {
   const days = balance.inflow_L.length;
   const isJudged = new Uint8Array(days);
   for (const { from, to, judged } of years) if (judged) isJudged.fill(1, Math.max(0, from), Math.max(0, to));
   const isPlain = rules.order === 'drawFirst' && !looksAtContent(rules);
   const waits = isPlain ? allWaits(balance, tankVolume_L) : null;
   const waitOn = (start: number) => waits?.[start] ?? waitByRuns(balance, start, tankVolume_L, rules);
-  const [first, last] = [calendarDay(firstDay).year, calendarDay(firstDay + days).year];
+  const firstYear = calendarDay(firstDay).year;
+  const years_count = calendarDay(firstDay + days).year - firstYear + 1;
+  const wait_days = new Uint16Array(years_count * leapYear_days).fill(notJudged_days);
   const opens = dayIndexOf(leapYear, 1, 1);
-  return Array.from({ length: leapYear_days }, (_, ofYear) => {
+  for (let ofYear = 0; ofYear < leapYear_days; ofYear++) {
     const { month, day } = calendarDay(opens + ofYear);
-    const found: number[] = [];
-    for (let year = first; year <= last; year++) {
+    for (let at = 0; at < years_count; at++) {
+      const year = firstYear + at;
       const start = dayIndexOf(year, month, Math.min(day, daysInMonth(year, month))) - firstDay;
       if (start < 0 || start >= days || isJudged[start] === 0) continue;
       const wait = waitOn(start);
-      if (!(wait < days)) return null;
-      found.push(wait);
+      wait_days[ofYear * years_count + at] = wait < days ? Math.min(wait, neverServes_days - 1) : neverServes_days;
+    }
+  }
+  return { firstYear, years_count, wait_days };
+}
+
+/**
+ * The wait from hand-over to service that is as likely shorter as longer, over the years of a record.
+ *
+ * @param waits - the waits by year [day]
+ * @returns the median wait [day] by day of a leap year, 366 of them, 29 February the sixtieth; null where it never serves
+ * @law each is the wait of `firstServiceDay` for a hand-over on that day
+ * @definition ours: docs/methods/storage.md, first day of service
+ */
+export function middleWaits(waits: WaitsByYear): readonly (number | null)[] {
+  const { years_count, wait_days } = waits;
+  return Array.from({ length: leapYear_days }, (_, ofYear) => {
+    const found: number[] = [];
+    for (let at = 0; at < years_count; at++) {
+      const wait = wait_days[ofYear * years_count + at]!;
+      if (wait === neverServes_days) return null;
+      if (wait !== notJudged_days) found.push(wait);
     }
     return found.length === 0 ? null : Math.ceil(quantile(found, 0.5));
   });

@@ -25,7 +25,7 @@ export { type DrawnYears, drawPool, drawYears, type PoolYear } from './drawYears
 export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { type FilledDryDays, filledDryDays } from './filledDryDays.ts';
 export { firstServiceDay } from './firstService.ts';
-export { firstServiceWaits } from './firstServiceWaits.ts';
+export { firstServiceWaits, middleWaits } from './firstServiceWaits.ts';
 export { type RationFound, rationOf } from './rationOf.ts';
 export { rerunRecords } from './rerun.ts';
 export { type DrawnRecords, drawnRecords } from './resample.ts';

@@ -571,6 +571,7 @@ export const rolloutPapers = {
   "fact_longest_none": "أطول قطعة: غير معروفة",
   "fact_over": "القطع والوقود؛ {over} فوق الحد {limit}: لا يُنقل هكذا",
   "fact_people": "أفراد الفريق؛ الحمالون المطلوبون: {porters}",
+  "fills_unknown": "لا يُعرف متى يمتلئ الخزان بعد ذلك: لا وعد بيوم معيّن للماء.",
   "freeboard_of": "الحافة الحرة {height}",
   "fuel": "وقود",
   "fuel_line": "وقود، {litres}",

@@ -570,6 +570,7 @@ export const rolloutPapers = {
   "fact_longest_none": "सबसे लंबा टुकड़ा: पता नहीं",
   "fact_over": "पुर्ज़े और ईंधन; सीमा {limit} से {over} ज़्यादा: ऐसे नहीं जाना है",
   "fact_people": "दल के लोग; किराये के कुली: {porters}",
+  "fills_unknown": "उसके बाद टंकी कब भरेगी, यह मालूम नहीं: पानी के किसी दिन का वादा नहीं है।",
   "freeboard_of": "फ्रीबोर्ड {height}",
   "fuel": "ईंधन",
   "fuel_line": "ईंधन, {litres}",

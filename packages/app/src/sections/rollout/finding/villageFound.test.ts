@@ -29,10 +29,39 @@ describe('when a village drinks', () => {
     expect(why).toEqual([]);
   });
 
+  it('tells the hand-over apart from the day of water, and what waits between them', () => {
+    const { more } = told(sheetWith({}))!;
+    expect(more).toContain('handed over on 11 June 2027 and drinks from 12 June 2027, once rain has filled its tank.');
+    const atOnce = told(withTrip({ stops: [stopWith({ served: '2027-06-11' })] }))!;
+    expect(atOnce.more).toContain('handed over on 11 June 2027 and drinks from 11 June 2027.');
+  });
+
+  it('promises no day where nobody knows when the tank fills', () => {
+    const dry = withTrip({ stops: [stopWith({ served: null, futures: null })] });
+    for (const futures of ['there', 'beingDrawn', 'none'] as const) {
+      const { first, more } = told({ ...dry, futures })!;
+      expect(first).toMatch(/handed over on 11 June 2027 if all goes as likely; when its tank fills .* not known/);
+      expect(`${first} ${more}`).not.toMatch(/drinks|being worked out|Promise/);
+    }
+  });
+
+  it('tells one day once where it is as likely as not and nine times in ten, and says when it is seldom so soon', () => {
+    const of = (p10: string, p50: string, p90: string) =>
+      withTrip({ stops: [stopWith({ futures: { p10, p50, p90 } })] });
+    const one = told(of('2027-06-12', '2027-06-14', '2027-06-14'))!;
+    expect(one.first).toBe('Vennaro drinks by 14 June 2027, as likely as not, and nine times in ten too.');
+    expect(one.more).toContain('Promise that day.');
+    expect(one.more).not.toContain('Nine times in ten it is later');
+    expect(told(of('2027-06-13', '2027-06-14', '2027-06-15'))!.more).toContain(
+      'Nine times in ten it is later than that',
+    );
+  });
+
   it('never tells a day as sure: without futures it says that nobody knows', () => {
     const alone = withTrip({ stops: [stopWith({ futures: null })] });
     expect(told({ ...alone, futures: 'none' })!.more).toContain('not known');
     expect(told({ ...alone, futures: 'beingDrawn' })!.more).toContain('being worked out');
+    expect(told({ ...alone, futures: 'there' })!.more).toContain('not known');
   });
 
   it('says so where the late day, or even the middle one, is not within the days looked at', () => {

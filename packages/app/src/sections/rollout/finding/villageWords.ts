@@ -62,24 +62,36 @@ function whenItDrinks(
   name: string,
   { say, numbers }: Words,
 ): { readonly first: string; readonly more: string } {
-  const { stop } = coming;
-  const { served, futures } = stop;
+  const { handOver, served, futures } = coming.stop;
   const treated = treatedWord(coming);
-  const planned = served === null ? '' : say('rolloutFinding.if_all_goes', { day: numbers.date(served), treated });
+  if (served === null)
+    return handOver === null
+      ? { first: say('rolloutFinding.no_day', { name, treated }), more: '' }
+      : { first: say('rolloutFinding.fills_unknown', { name, day: numbers.date(handOver) }), more: '' };
   if (futures === null) {
-    const first =
-      served === null
-        ? say('rolloutFinding.no_day', { name, treated })
-        : say('rolloutFinding.drinks_from', { name, day: numbers.date(served), treated });
+    const first = say('rolloutFinding.drinks_from', { name, treated, day: numbers.date(served) });
     return { first, more: say(state === 'beingDrawn' ? 'rolloutFinding.sure_to_come' : 'rolloutFinding.sure_unknown') };
   }
-  const { p50, p90 } = futures;
+  const { p10, p50, p90 } = futures;
+  const planned = [
+    ifAllGoes(handOver ?? served, served, treated, { say, numbers }),
+    ...(p10 !== null && served < p10 ? [say('rolloutFinding.seldom_so_soon')] : []),
+  ].join(' ');
   if (p50 === null) return { first: say('rolloutFinding.hardly', { name, treated }), more: planned };
   if (p90 === null)
     return { first: say('rolloutFinding.by_half', { name, treated, likely: numbers.date(p50) }), more: planned };
   const values = { name, treated, likely: numbers.date(p50), late: numbers.date(p90) };
-  return { first: say('rolloutFinding.by', values), more: `${planned} ${say('rolloutFinding.promise')}`.trim() };
+  const [by, promise] = p50 === p90 ? (['by_one_day', 'promise_day'] as const) : (['by', 'promise'] as const);
+  return { first: say(`rolloutFinding.${by}`, values), more: `${planned} ${say(`rolloutFinding.${promise}`)}` };
 }
+
+/** Both days, so that nobody takes that of the hand-over, which others tell, for that of water. */
+const ifAllGoes = (handOver: string, served: string, treated: string, { say, numbers }: Words): string =>
+  say('rolloutFinding.if_all_goes', {
+    ...{ handOver: numbers.date(handOver), day: numbers.date(served) },
+    treated,
+    isLater: served > handOver ? 'yes' : 'no',
+  });
 
 function whoComes(coming: Coming, { say, numbers }: Words): string {
   const { crew, trip } = coming;

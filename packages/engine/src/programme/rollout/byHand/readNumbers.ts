@@ -59,7 +59,7 @@ function readJobs(packed: PackedJobs): readonly Job[] {
       ...{ kg: packed.kg[at]!, litres: packed.litres[at]!, longest_m: packed.longest_m[at]! },
       needs: packed.needs.map((column) => column[at]!),
       ...{ skills: packed.skills[at]!, area: packed.area[at]! },
-      serviceWait_days: wait === null ? none : waits[wait]!,
+      ...{ serviceWait_days: wait === null ? none : waits[wait]!, serviceWaits: null },
     };
   });
 }

@@ -1,8 +1,10 @@
 import { expect, it } from 'vitest';
 import { dayIndexOf } from '../../../kernel/index.ts';
 import { tinyRollout } from '../tinyRollout.testing.ts';
-import { drawWeather, readyWeather } from './areaWeather.ts';
+import { type AreaWeather, drawWeather, readyWeather } from './areaWeather.ts';
 import { NamedDice } from './namedDice.ts';
+import { recordYears } from './recordYears.ts';
+import { readyWaits } from './serviceWaits.ts';
 import { chainMeans, closedByLevel, closedByRain, fittedChain } from './weatherChain.ts';
 
 const problem = { ...tinyRollout(1), firstDay: dayIndexOf(2026, 3, 1), horizon_days: 400, areaIds: ['A', 'B'] };
@@ -15,16 +17,20 @@ const oddYears = (years: number) => ({
     (_, at) => new Date((begins + at - 59) * 86_400_000).getUTCFullYear() % 2,
   ),
 });
+/** The areas by themselves, of a rollout without waits for rain. */
+const readyAreas = (areas: readonly AreaWeather[]) =>
+  readyWeather(problem, areas, recordYears(problem, areas, readyWaits(problem)).ofAreas);
 const draw = (weather: ReturnType<typeof readyWeather>, seed: number) => {
   const dice = ['A', 'B'].map((name) => new NamedDice(seed, name));
-  drawWeather(weather, new NamedDice(seed, 'years'), dice);
+  const yearDice = new NamedDice(seed, 'years');
+  drawWeather(weather, Float64Array.of(yearDice.fraction(), yearDice.fraction()), dice);
   return weather.closed.map((days) => days.slice());
 };
 
 it('draws whole years, the same for neighbours, where five years are known', () => {
   const days = oddYears(9);
   const other = { ...days, state: days.state.map((state) => 1 - state) };
-  const weather = readyWeather(problem, [
+  const weather = readyAreas([
     { days, chain: null },
     { days: other, chain: null },
   ]);
@@ -41,7 +47,7 @@ it('draws whole years, the same for neighbours, where five years are known', () 
 
 it('draws the chain where fewer years are known, and nothing where nothing is', () => {
   const chain = { afterOpen_fraction: new Array(12).fill(0.1), afterClosed_fraction: new Array(12).fill(0.6) };
-  const weather = readyWeather(problem, [
+  const weather = readyAreas([
     { days: oddYears(5), chain },
     { days: null, chain: null },
   ]);

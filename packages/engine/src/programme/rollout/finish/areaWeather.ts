@@ -1,7 +1,8 @@
-import { calendarDay, type DayIndex, dayIndexOf, daysInMonth } from '../../../kernel/index.ts';
+import { calendarDay } from '../../../kernel/index.ts';
 import type { RolloutProblem } from '../problem.ts';
-import { knownOfYear_fraction, yearDrawn_days, yearsToDraw_count } from './constants.ts';
+import { yearDrawn_days } from './constants.ts';
 import type { NamedDice } from './namedDice.ts';
+import { sameDay } from './recordYears.ts';
 import { type ClosedChain, type ClosedDays, chainMeans } from './weatherChain.ts';
 
 /** What is known of the weather of an area: its days as they were, a chain for where these are too few; both null: it is never closed, which the answer says. */
@@ -27,17 +28,18 @@ export interface ReadyWeather {
 }
 
 /**
- * Makes the weather of areas ready. Where at least five years of an area are known, whole years are drawn, the same for all such areas if they have five in common, so that neighbours close together;
- * else the chain is drawn.
+ * Makes the weather of areas ready. Whole years are drawn of an area of which there are some to draw from, else the chain.
+ *
+ * @param problem - the rollout as numbers [day]
+ * @param areas - what is known of each
+ * @param years - of each, the years to draw from, as `recordYears` found them
  */
-export function readyWeather(problem: RolloutProblem, areas: readonly AreaWeather[]): ReadyWeather {
+export function readyWeather(
+  problem: RolloutProblem,
+  areas: readonly AreaWeather[],
+  years: readonly (readonly number[])[],
+): ReadyWeather {
   const { firstDay, horizon_days } = problem;
-  const own = problem.areaIds.map((_, area) => yearsOf(areas[area]?.days ?? null, firstDay));
-  const withYears = own.filter(({ length }) => length >= yearsToDraw_count);
-  const common = (withYears[0] ?? []).filter((year) => withYears.every((years) => years.includes(year)));
-  const years = own.map((found) =>
-    found.length < yearsToDraw_count ? [] : common.length >= yearsToDraw_count ? common : found,
-  );
   const chains = problem.areaIds.map((_, area) => areas[area]?.chain ?? null);
   const months = Array.from({ length: horizon_days }, (_, day) => calendarDay(firstDay + day).month - 1);
   const byDay = (of: (chain: ClosedChain) => readonly number[]) =>
@@ -60,19 +62,17 @@ export function readyWeather(problem: RolloutProblem, areas: readonly AreaWeathe
   };
 }
 
-/** Draws the closed days of all areas into `closed`. Every area throws its own dice; years are thrown once for all. */
-export function drawWeather(weather: ReadyWeather, yearDice: NamedDice, areaDice: readonly NamedDice[]): void {
+/** Draws the closed days of all areas into `closed`: of the years thrown, or by dice of each area. */
+export function drawWeather(weather: ReadyWeather, thrown: Float64Array, areaDice: readonly NamedDice[]): void {
   const { drawnBy, closed, known, starts } = weather;
   const horizon_days = closed[0]?.length ?? 0;
-  for (let from = 0; from < horizon_days; from += yearDrawn_days) {
-    const thrown = yearDice.fraction();
+  for (let from = 0; from < horizon_days; from += yearDrawn_days)
     for (let area = 0; area < drawnBy.length; area++) {
       if (drawnBy[area] !== 'years') continue;
-      const start = starts[area]![Math.floor(thrown * starts[area]!.length)]!;
+      const start = starts[area]![Math.floor(thrown[from / yearDrawn_days]! * starts[area]!.length)]!;
       const length = Math.min(yearDrawn_days, horizon_days - from);
       for (let day = 0; day < length; day++) closed[area]![from + day] = known[area]![start + day]!;
     }
-  }
   for (let area = 0; area < drawnBy.length; area++)
     if (drawnBy[area] === 'chain') drawChain(weather, area, areaDice[area]!);
 }
@@ -90,28 +90,6 @@ function drawChain(
     before = dice.fraction() < (before === 1 ? shut[day]! : open[day]!) ? 1 : 0;
     days[day] = before;
   }
-}
-
-/** The years of a record that begin on the rollout's first day of the year and of which enough is known. */
-function yearsOf(days: ClosedDays | null, firstDay: DayIndex): readonly number[] {
-  if (days === null) return [];
-  const { firstDay: begins, state } = days;
-  const found: number[] = [];
-  const last = begins + state.length - yearDrawn_days;
-  for (let year = calendarDay(begins).year; sameDay(firstDay, year) <= last; year++) {
-    const start = sameDay(firstDay, year) - begins;
-    if (start < 0) continue;
-    let known = 0;
-    for (let day = start; day < start + yearDrawn_days; day++) if (state[day]! < 2) known++;
-    if (known >= knownOfYear_fraction * yearDrawn_days) found.push(year);
-  }
-  return found;
-}
-
-/** The same day of another year; 29 February is 28 February. */
-function sameDay(day: DayIndex, year: number): DayIndex {
-  const { month, day: ofMonth } = calendarDay(day);
-  return dayIndexOf(year, month, Math.min(ofMonth, month === 2 ? 28 : daysInMonth(year, month)));
 }
 
 /** A day that is not known is as the day before; the first ones are open. */

@@ -4,8 +4,7 @@ import { crewTripsOf } from '../crewTrips.ts';
 import { retiming } from '../makeReady.ts';
 import type { RolloutPlan, RolloutProblem } from '../problem.ts';
 import type { Retiming } from '../retiming.ts';
-import { arriveLate } from '../stockState.ts';
-import { type AreaWeather, drawWeather, readyWeather, type WeatherDrawn } from './areaWeather.ts';
+import type { WeatherDrawn } from './areaWeather.ts';
 import {
   mostReplicates_count,
   replicatesBetweenAsking_count,
@@ -13,33 +12,8 @@ import {
   usualReplicates_count,
   week_days,
 } from './constants.ts';
-import { NamedDice } from './namedDice.ts';
+import { type Drawing, drawAll, type FinishAsked, readyDrawing, serviceOf } from './drawing.ts';
 import { type Spans, spanRanks, spansOfCounts, spansOfSorted } from './ranks.ts';
-import { type Distribution, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
-
-/** How far a long reckoning may go. The caller owns clock and cancel. */
-export interface FinishBudget {
-  /** What is left, 1 at the start, 0 or less when spent. */
-  left(): number;
-  /** So much of what was asked is done, 0 to 1. */
-  report(done_fraction: number): void;
-  stopped(): boolean;
-}
-
-export interface FinishAsked {
-  readonly seed: number;
-  /** Given none: 2,000. */
-  readonly replicates_count?: number;
-  /** How install days and lateness of goods are spread between low, likely and high. Given none: PERT. */
-  readonly spread?: SpreadKind;
-  /** What all work of a crew takes times as long, the same for all its jobs of one replicate; given none: as planned. */
-  readonly pace?: Distribution;
-  /** What all legs take times as long; given none: as planned. */
-  readonly legs?: Distribution;
-  /** By area, as the problem's; given none: no area is closed. */
-  readonly weather?: readonly AreaWeather[];
-  readonly budget?: FinishBudget;
-}
 
 /** A site's dates [day of the horizon]. */
 export interface SiteFinish {
@@ -83,7 +57,7 @@ export interface FinishDates {
 
 /**
  * When will it really be done? The same plan (same crews, trips and order; who is late is late, nobody plans anew) is timed some thousand times with what may turn out otherwise: install
- * days by site, a common pace by crew, legs, weather by area, lateness of goods.
+ * days by site, a common pace by crew, legs, weather by area, lateness of goods, and the rain for which a site that is handed over waits.
  *
  * @param problem - the rollout as numbers [day, kg, L, person]
  * @param plan - the plan in force [count]
@@ -107,70 +81,12 @@ export function finishDates(problem: RolloutProblem, plan: RolloutPlan, asked: F
   while (done < replicates_count) {
     drawAll(ready, drawing);
     crewsTogether(ready, crews, tripsOf);
-    count(tally, ready, done++);
+    count(tally, ready, drawing, done++);
     if (budget === undefined || done % replicatesBetweenAsking_count > 0) continue;
     budget.report(done / replicates_count);
     if (budget.stopped() || budget.left() <= 0) break;
   }
   return datesOf(tally, problem, done, replicates_count, drawing.weather.drawnBy);
-}
-
-interface Drawing {
-  readonly install: readonly Distribution[];
-  readonly installDice: readonly NamedDice[];
-  readonly paceDice: readonly NamedDice[];
-  readonly pace: Distribution;
-  readonly legs: Distribution;
-  readonly legsDice: NamedDice;
-  readonly slips: readonly (readonly Distribution[])[];
-  readonly slipDice: readonly (readonly NamedDice[])[];
-  readonly slip_days: readonly Float64Array[];
-  readonly maySlip: readonly boolean[];
-  readonly weather: ReturnType<typeof readyWeather>;
-  readonly yearDice: NamedDice;
-  readonly areaDice: readonly NamedDice[];
-}
-
-const asPlanned: Distribution = { kind: 'fixed', value: 1 };
-
-function readyDrawing(problem: RolloutProblem, asked: FinishAsked): Drawing {
-  const { seed, spread = 'pert', pace = asPlanned, legs = asPlanned, weather = [] } = asked;
-  const { jobs, crews, stores, areaIds } = problem;
-  const slips = stores.map(({ arrivals }) => arrivals.map(({ slip_days }) => spreadOf(slip_days, spread)));
-  return {
-    install: jobs.map(({ install_days }) => spreadOf(install_days, spread)),
-    installDice: jobs.map(({ siteId }) => new NamedDice(seed, `install ${siteId}`)),
-    paceDice: crews.map(({ crewId }) => new NamedDice(seed, `pace ${crewId}`)),
-    ...{ pace, legs, slips },
-    legsDice: new NamedDice(seed, 'legs'),
-    slipDice: stores.map(({ arrivals }) => arrivals.map(({ arrivalId }) => new NamedDice(seed, `slip ${arrivalId}`))),
-    slip_days: stores.map(({ arrivals }) => new Float64Array(arrivals.length)),
-    maySlip: slips.map((own) => own.some(({ kind }) => kind !== 'fixed')),
-    weather: readyWeather(problem, weather),
-    yearDice: new NamedDice(seed, 'years of weather'),
-    areaDice: areaIds.map((areaId) => new NamedDice(seed, `weather ${areaId}`)),
-  };
-}
-
-/** Draws one replicate into what is timed from. */
-function drawAll(ready: Retiming, drawing: Drawing): void {
-  const { problem } = ready;
-  const { install, installDice, paceDice, pace, slips, slipDice, slip_days, weather } = drawing;
-  for (let job = 0; job < install.length; job++) ready.days[job] = spreadDraw(install[job]!, installDice[job]!);
-  for (let crew = 0; crew < paceDice.length; crew++)
-    ready.pace[crew] = problem.crews[crew]!.pace_factor * spreadDraw(pace, paceDice[crew]!);
-  ready.leg_factor = spreadDraw(drawing.legs, drawing.legsDice);
-  drawWeather(weather, drawing.yearDice, drawing.areaDice);
-  for (let area = 0; area < weather.closed.length; area++)
-    if (weather.drawnBy[area] !== 'none') ready.closed[area] = weather.closed[area]!;
-  for (let store = 0; store < slips.length; store++) {
-    if (!drawing.maySlip[store]) continue;
-    const { arrivals } = problem.stores[store]!;
-    for (let at = 0; at < arrivals.length; at++)
-      slip_days[store]![at] = spreadDraw(slips[store]![at]!, slipDice[store]![at]!);
-    for (let goods = 0; goods < ready.goods; goods++)
-      arriveLate(ready.stock[store * ready.goods + goods]!, arrivals, slip_days[store]!);
-  }
 }
 
 interface Tally {
@@ -213,7 +129,7 @@ function emptyTally({ horizon_days }: RolloutProblem, tripsOf: readonly CrewTrip
 }
 
 /** Adds one replicate. */
-function count(tally: Tally, ready: Retiming, replicate: number): void {
+function count(tally: Tally, ready: Retiming, drawing: Drawing, replicate: number): void {
   const { jobs, horizon_days, serviceRow, weeks, people, sites, replicates, newPeople, newSites } = tally;
   newPeople.fill(0);
   newSites.fill(0);
@@ -222,7 +138,7 @@ function count(tally: Tally, ready: Retiming, replicate: number): void {
   for (let place = 0; place < jobs.length; place++) {
     const job = jobs[place]!;
     const day = ready.handOver[job]!;
-    const served = Math.min(serviceRow - 1, Math.max(0, Math.ceil(ready.service[job]!)));
+    const served = Math.min(serviceRow - 1, Math.max(0, Math.ceil(serviceOf(drawing, ready, job))));
     tally.handOver[place * (horizon_days + 1) + day]!++;
     tally.service[place * serviceRow + served]!++;
     if (day > last) last = day;

@@ -1,7 +1,6 @@
 export type { AreaWeather, WeatherDrawn } from './areaWeather.ts';
+export type { FinishAsked, FinishBudget } from './drawing.ts';
 export {
-  type FinishAsked,
-  type FinishBudget,
   type FinishDates,
   finishDates,
   type ProgrammeFinish,
