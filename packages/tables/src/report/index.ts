@@ -29,6 +29,7 @@ export type { CarrierLoadsReport, KitsCarriedReport, LoadCountsReport, StowedRep
 export type { PlainSheet, PlainSheetColumn, SheetColumnKind } from './plainSheets.ts';
 export { type RemediesInWords, remediesInWords } from './remedies.ts';
 export {
+  type RolloutHaulReport,
   type RolloutLegReport,
   type RolloutReport,
   type RolloutTripReport,

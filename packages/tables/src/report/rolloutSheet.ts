@@ -43,7 +43,7 @@ const tripOfSheet = z.strictObject({
   nights_count: z.int(),
   waitsFor: aTrip.waitsFor,
   waited_days: z.number(),
-  ...{ kg: ofPlanned, litres: ofPlanned, cost: ofPlanned, fuel_L: ofPlanned },
+  ...{ kg: ofPlanned, loaded_kg: ofPlanned, litres: ofPlanned, cost: ofPlanned, fuel_L: ofPlanned },
   stops: z.array(stop),
   legs: z.array(
     z.strictObject({
@@ -226,6 +226,18 @@ export type SheetCrew = z.infer<typeof crewOfSheet>;
 export type SheetStrip = z.infer<typeof strip>;
 export type SheetCandidate = z.infer<typeof candidate>;
 
+const carrier = z.strictObject({
+  carrierId: z.string(),
+  name: z.string(),
+  mode: z.string(),
+  limit_kg: z.number().nullable(),
+  leastFreeboard_m: z.number().nullable(),
+  freeboard_m: z.number().nullable().describe('At its limit.'),
+  freeboardEmpty_m: z.number().nullable().describe('With its crew and nothing else aboard.'),
+  length_m: z.number().nullable(),
+  limitSetBy: z.string().nullable(),
+});
+
 /** One trip in full: the manifest, the legs, what is aboard, cautions. */
 export const rolloutTrip = z.strictObject({
   stamp: z.string(),
@@ -245,19 +257,10 @@ export const rolloutTrip = z.strictObject({
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),
-  carriers: z.array(
-    z.strictObject({
-      carrierId: z.string(),
-      name: z.string(),
-      mode: z.string(),
-      limit_kg: z.number().nullable(),
-      leastFreeboard_m: z.number().nullable(),
-      freeboard_m: z.number().nullable().describe('At its limit.'),
-      freeboardEmpty_m: z.number().nullable().describe('With its crew and nothing else aboard.'),
-      length_m: z.number().nullable(),
-      limitSetBy: z.string().nullable(),
-    }),
-  ),
+  carriers: z.array(carrier),
+  hauls: z
+    .array(z.strictObject({ ...shape.hauls.element.shape, carrier: carrier.nullable() }))
+    .describe('What is brought to its store for it before it leaves.'),
   places: z
     .array(z.strictObject({ placeId: z.string(), name: z.string() }))
     .describe('Names of the places and sites its legs go by.'),
