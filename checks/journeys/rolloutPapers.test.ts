@@ -69,6 +69,9 @@ journey('the manifest of a boat: ticks stay on the device, and no printed page l
     for (const caution of ofBoats)
       expect(squeezed(text).includes(squeezed(caution)), `page ${nth + 1} of ${pages.length}: ${caution}`).toBe(true);
 
+  for (const [nth, { text }] of pages.entries())
+    expect(squeezed(text)).toContain(`Manifestof${tripId},sheet${nth + 1}of${pages.length}`);
+
   for (const [path, language] of [
     [`/trips/${tripId}/manifest.pdf`, 'en'],
     [`/trips/${tripId}/manifest.pdf`, 'ar'],
@@ -136,3 +139,14 @@ journey(
     await served.start();
   },
 );
+
+journey('from right to left no printed page of a boat is cut at its edge', async ({ open }) => {
+  const { page } = await open({ chosen: 'ar-XB' });
+  const { programmeId, planId, tripId } = await planned(page);
+  await page.goto(new URL(`/p/${programmeId}/rollout/trips/${tripId}?plan=${planId}`, page.url()).href);
+  await settled(page);
+  await page.emulateMedia({ media: 'print' });
+  // As wide as A4 between its edges of 16 mm: what is wider than that is cut on paper.
+  await page.setViewportSize({ width: Math.floor(((210 - 2 * 16) * 96) / 25.4), height: 900 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+});

@@ -123,6 +123,11 @@ journey('on paper the bands lie on A4 on its side, with every crew', async ({ pa
   // ISO 216: A4 is 210 mm by 297 mm, 595 by 842 points.
   const sizes = pages.map(({ width_pt, height_pt }) => `${Math.round(width_pt)} ${Math.round(height_pt)}`);
   expect(new Set(sizes)).toEqual(new Set(['842 595']));
+  // Every sheet says of which plan it is, and which of how many.
+  for (const [nth, { text: said }] of pages.entries()) {
+    expect(said.replaceAll(/\s/g, '')).toContain(`Weeksoftheplan,sheet${nth + 1}of${pages.length}`);
+    expect(said.replaceAll(/\s/g, '')).toMatch(/FennubryIslands\.Plan:Allcrews\.Printed\d+[A-Z][a-z]+20\d\d\./);
+  }
   const text = pages.map((one) => one.text.replaceAll(/\s/g, '')).join('');
   expect(crews.filter((name) => !text.includes(name.replaceAll(/\s/g, '')))).toEqual([]);
   await page.emulateMedia({ media: 'print' });

@@ -229,10 +229,12 @@ function freeboardOf(
         pen('thin', 'ink'),
       ),
     );
-    lettering.set({ text: words.freeboard(freeboard_cm) }, [
+    const places = [
       { x: x + 12, y: (edge + water) / 2 + 5 },
       { x: width - 2, y: edge - 8, anchor: 'end' },
-    ]);
+    ] as const;
+    // The second may lie over the bow.
+    lettering.set({ text: words.freeboard(freeboard_cm) }, places, { hasHalo: true });
   }
   if (leastFreeboard_cm !== null && freeboard_cm !== null && freeboard_cm > 0) {
     const y = edge + ((water - edge) * leastFreeboard_cm) / freeboard_cm;

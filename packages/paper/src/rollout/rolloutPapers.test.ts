@@ -87,6 +87,17 @@ describe.each(paperChoices.map(({ code }) => code))('papers of a trip in %s', (c
     }
   });
 
+  it('tells a river from a path, a boat from a truck, and a carrier from porters', async () => {
+    const { say } = await language;
+    const given = { to: 'A', hours: 'B', limit: '9', name: 'C', trip: 'D' };
+    const ways = (['road', 'river', 'foot'] as const).map((mode) => say('rolloutPapers.stretch', { ...given, mode }));
+    const limits = (['carrier', 'way', 'porters'] as const).map((kind) =>
+      say('rolloutPapers.limit_of', { ...given, kind }),
+    );
+    const titles = (['yes', 'no'] as const).map((isAfloat) => say('rolloutPapers.manifest', { ...given, isAfloat }));
+    expect([ways, limits, titles].map((all) => new Set(all).size)).toEqual([3, 3, 2]);
+  });
+
   it('is said without a word of another language, and every letter has a face', async () => {
     await language;
     lacked.clear();

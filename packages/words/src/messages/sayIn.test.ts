@@ -63,6 +63,15 @@ describe('a message', () => {
     expect(arabic('app.only', { who: 'sites.csv (S001)' })).toBe('\u2068sites.csv (S001)\u2069!');
   });
 
+  it('from right to left, too, tells one case from another, whatever it is beside', () => {
+    const text = '{how, select, boat {قارب {who}} other {سير {who}}}';
+    const deep = '{count, plural, other {{how, select, boat {قارب} other {سير}} {who}}}';
+    const arabic = loosely(sayIn(made({ app: { only: text, rows: deep } }, { code: 'ar', direction: 'rtl' }), english));
+    expect(arabic('app.only', { how: 'boat', who: 'A' })).toBe('قارب \u2068A\u2069');
+    expect(arabic('app.only', { how: 'foot', who: 'A' })).toBe('سير \u2068A\u2069');
+    expect(arabic('app.rows', { how: 'boat', who: 'A', count: 3 })).toBe('قارب \u2068A\u2069');
+  });
+
   it('is known by its key, or does not compile', () => {
     const known: MessageKey = 'app.name';
     // @ts-expect-error no such key

@@ -6,6 +6,28 @@ import type { LanguageTexts, MessageValues, Say, SayOf } from './texts.ts';
 /** Marks that keep a text of the other direction together, so that an id or a path is not torn apart (Unicode FSI and PDI). */
 const isolated = (text: string) => `\u2068${text}\u2069`;
 
+type Elements = ReturnType<IntlMessageFormat['getAst']>;
+
+/** Values a message chooses its words by: they are compared and not read, so that no mark may stand round them. */
+function chosenBy(elements: Elements): readonly string[] {
+  return elements.flatMap((element) =>
+    'options' in element && typeof element.options === 'object' && element.options !== null
+      ? [
+          String('value' in element ? element.value : ''),
+          ...Object.values(element.options as Readonly<Record<string, { readonly value: Elements }>>).flatMap(
+            ({ value }) => chosenBy(value),
+          ),
+        ]
+      : [],
+  );
+}
+
+/** A message ready to be filled, and what it chooses by. */
+interface Compiled {
+  readonly message: IntlMessageFormat;
+  readonly chosenBy: ReadonlySet<string>;
+}
+
 /** Only what holds a place to fill, or an apostrophe that may quote one, has to be formatted. */
 const isPlain = (message: string) => !/[{}']/.test(message);
 
@@ -17,9 +39,10 @@ function messageOf(texts: LanguageTexts, key: string): string | undefined {
 }
 
 /** Fills messages of one language; null for a message it lacks or that cannot be filled. */
+// long: what one language needs to fill a message, held together
 function fillerOf(texts: LanguageTexts, form: NumberForm) {
   const { code, direction } = texts.language;
-  const compiled = new Map<string, IntlMessageFormat>();
+  const compiled = new Map<string, Compiled>();
   const notKnown = messageOf(texts, 'numbers.notKnown') ?? '?';
   const { figure } = figuresIn(form, notKnown, (amount) => amount);
   // Making rules anew for each count would be most of the work of a sentence.
@@ -35,11 +58,14 @@ function fillerOf(texts: LanguageTexts, form: NumberForm) {
     getPluralRules: (_?: string | string[], { type = 'cardinal' }: Intl.PluralRulesOptions = {}) =>
       (rules[type] ??= new Intl.PluralRules(code, { type })),
   };
-  const values = (given: MessageValues): MessageValues =>
+  const values = (given: MessageValues, chosen: ReadonlySet<string>): MessageValues =>
     direction === 'ltr'
       ? given
       : Object.fromEntries(
-          Object.entries(given).map(([name, value]) => [name, typeof value === 'string' ? isolated(value) : value]),
+          Object.entries(given).map(([name, value]) => [
+            name,
+            typeof value === 'string' && !chosen.has(name) ? isolated(value) : value,
+          ]),
         );
   return (key: string, given: MessageValues): string | null => {
     const message = messageOf(texts, key);
@@ -48,10 +74,13 @@ function fillerOf(texts: LanguageTexts, form: NumberForm) {
     try {
       let one = compiled.get(key);
       if (!one) {
-        one = new IntlMessageFormat(message, code, undefined, { ignoreTag: true, formatters: formatters as never });
+        const made = new IntlMessageFormat(message, code, undefined, {
+          ...{ ignoreTag: true, formatters: formatters as never },
+        });
+        one = { message: made, chosenBy: new Set(direction === 'ltr' ? [] : chosenBy(made.getAst())) };
         compiled.set(key, one);
       }
-      return String(one.format(values(given)));
+      return String(one.message.format(values(given, one.chosenBy)));
     } catch {
       return null;
     }

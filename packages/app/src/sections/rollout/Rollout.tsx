@@ -1,9 +1,12 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams, useSearch } from '@tanstack/react-router';
+import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { BandsByHand } from './byHand/BandsByHand.tsx';
 import { useKeepItineraries } from './crew/useKeepItineraries.ts';
 import { FindVillage } from './finding/FindVillage.tsx';
+import { PaperFoot } from './paper/PaperFoot.tsx';
 import { PlansBar } from './plans/PlansBar.tsx';
+import { planNamed } from './plans/planNamed.ts';
 import { rolloutQuery } from './rolloutQuery.ts';
 import { WeekMap } from './weekMap/WeekMap.tsx';
 import { WithWorkings } from './working/opening.tsx';
@@ -17,8 +20,10 @@ export function Rollout() {
   const { plan } = useSearch({ from });
   const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
   useKeepItineraries(sheet, programmeId);
+  const { say } = useLanguage();
   return (
     <WithWorkings sheet={sheet} programmeId={programmeId}>
+      <PaperFoot programme={sheet.programme} plan={planNamed(sheet)} sheet={say('rolloutBands.name')} />
       <div className="rollout">
         <h1>{sheet.sentence}</h1>
         {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}

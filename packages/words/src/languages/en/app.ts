@@ -1982,7 +1982,7 @@ export const map = {
   "line_landing": "Bar: landing.",
   "line_other": "Broken line: a way of unknown kind.",
   "line_place": "Open square: another place.",
-  "line_river": "Blue line: river.",
+  "line_river": "Single line: river.",
   "line_road": "Double line: road.",
   "line_store": "Square: store.",
   "megabytes": "{amount} MB",

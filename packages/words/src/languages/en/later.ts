@@ -16,6 +16,8 @@ export const rolloutBands = {
   "drinking_line": "line: as likely as not; band: eight in ten futures",
   "drinking_line_none": "line: if all goes as likely; how sure that is was not drawn yet",
   "drinking_table": "People drinking, as a table",
+  "foot": "{programme}. {hasPlan, select, yes {Plan: {plan}. } other {}}Printed {day}.",
+  "foot_page": "{sheet}, sheet {page} of {pages}",
   "haul": "{leaves}: {hasBy, select, yes {{by} brings goods} other {goods are brought}} from {from} to {store}{runs, plural, one {} other {, # runs}}; all there {arrives}{hasBack, select, yes {, back {back}} other {}}.",
   "haul_by": "{hasBy, select, yes {{by}, with goods} other {goods are brought}}",
   "haul_list": "loading list",
@@ -337,7 +339,7 @@ export const rolloutMap = {
   "kind": "{kind, select, closed {closed} slower {slower} tooLow {too low} tooHigh {too high} other {}}",
   "label": "{name}, {day}",
   "later": "A week later",
-  "lines": "Full tank: people drink there by the end of the week; empty tank: not yet; large: a crew works there. Blue line: the way of a crew, heavy where it goes in this week, at the right of the way as it is gone. Cross strokes over a way: it is closed, or slower where they are wide apart. A way whose line is not known is drawn straight.",
+  "lines": "Full tank: people drink there by the end of the week; empty tank: not yet; large: a crew works there. Line beside a way: that of a crew, heavy where it goes in this week, at the right of the way as it is gone. Cross strokes over a way: it is closed, or slower where they are wide apart. A way whose line is not known is drawn straight.",
   "map": "Map of the week",
   "moves": "{day}: {kind, select, leaves {leaves} back {is back} other {}}.",
   "nobody": "Nobody is out in this week.",
@@ -443,7 +445,8 @@ export const rolloutPlans = {
   "side_b": "Beside it",
   "side_by_side": "Plans side by side",
   "size": "{trips, plural, =0 {No trips} one {# trip} other {# trips}} in all, {sites, plural, =0 {no sites} one {# site} other {# sites}}, done ones among them.",
-  "trips": "{count, plural, one {# trip} other {# trips}}"
+  "trips": "{count, plural, one {# trip} other {# trips}}",
+  "two": "{a} and {b}"
 } as const;
 export const rolloutTrip = {
   "aboard_left": "Left aboard: {mass}",

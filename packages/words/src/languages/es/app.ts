@@ -1983,7 +1983,7 @@ export const map = {
   "line_landing": "Barra: embarcadero.",
   "line_other": "Línea cortada: vía de clase desconocida.",
   "line_place": "Cuadrado abierto: otro lugar.",
-  "line_river": "Línea azul: río.",
+  "line_river": "Línea simple: río.",
   "line_road": "Línea doble: camino.",
   "line_store": "Cuadrado: almacén.",
   "megabytes": "{amount} MB",

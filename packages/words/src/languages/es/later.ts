@@ -16,6 +16,8 @@ export const rolloutBands = {
   "drinking_line": "línea: tan probable como no; banda: ocho de cada diez futuros",
   "drinking_line_none": "línea: si todo va como es probable; cuán seguro es no se ha calculado aún",
   "drinking_table": "Personas que beben, en una tabla",
+  "foot": "{programme}. {hasPlan, select, yes {Plan: {plan}. } other {}}Impreso el {day}.",
+  "foot_page": "{sheet}, hoja {page} de {pages}",
   "haul": "{leaves}: {hasBy, select, yes {{by} lleva material} other {se lleva material}} de {from} a {store}{runs, plural, one {} other {, # idas y vueltas}}; está todo el {arrives}{hasBack, select, yes {, de vuelta el {back}} other {}}.",
   "haul_by": "{hasBy, select, yes {{by}, con material} other {se lleva material}}",
   "haul_list": "lista de carga",
@@ -337,7 +339,7 @@ export const rolloutMap = {
   "kind": "{kind, select, closed {cerrado} slower {más lento} tooLow {nivel bajo} tooHigh {nivel alto} other {}}",
   "label": "{name}, {day}",
   "later": "Una semana después",
-  "lines": "Tanque lleno: allí se bebe al final de la semana; tanque vacío: todavía no; grande: trabaja allí una cuadrilla. Línea azul: el camino de una cuadrilla, gruesa donde va en esta semana, a la derecha del camino según se recorre. Trazos sobre un camino: está cerrado, o es más lento donde están separados. Un camino cuya línea no se conoce se dibuja recto.",
+  "lines": "Tanque lleno: allí se bebe al final de la semana; tanque vacío: todavía no; grande: trabaja allí una cuadrilla. Línea junto a un camino: la de una cuadrilla, gruesa donde va en esta semana, a la derecha del camino según se recorre. Trazos sobre un camino: está cerrado, o es más lento donde están separados. Un camino cuya línea no se conoce se dibuja recto.",
   "map": "Mapa de la semana",
   "moves": "{day}: {kind, select, leaves {sale} back {vuelve} other {}}.",
   "nobody": "Nadie está fuera en esta semana.",
@@ -443,7 +445,8 @@ export const rolloutPlans = {
   "side_b": "Al lado",
   "side_by_side": "Planes lado a lado",
   "size": "{trips, plural, =0 {Ningún viaje} one {# viaje} other {# viajes}} en total, {sites, plural, =0 {ningún sitio} one {# sitio} other {# sitios}}, contando los ya hechos.",
-  "trips": "{count, plural, one {# viaje} other {# viajes}}"
+  "trips": "{count, plural, one {# viaje} other {# viajes}}",
+  "two": "{a} y {b}"
 } as const;
 export const rolloutTrip = {
   "aboard_left": "Queda a bordo: {mass}",

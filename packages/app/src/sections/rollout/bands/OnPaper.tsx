@@ -24,8 +24,15 @@ export function OnPaper({ sheet, stock }: { readonly sheet: RolloutSheet; readon
           <AxisHead on={on} />
           <WaysBand strips={sheet.strips} on={on} />
         </div>
-        <CrewsHead on={on} />
-        <Crews sheet={sheet} on={on} />
+        <div className="bands-again">
+          <div className="bands-again-head">
+            <AxisHead on={on} />
+          </div>
+          <div>
+            <CrewsHead on={on} />
+            <Crews sheet={sheet} on={on} />
+          </div>
+        </div>
         <div className="bands-together">
           <AxisHead on={on} />
           <DrinkingBand sheet={sheet} on={on} />

@@ -5,6 +5,8 @@ import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { SiteFinder } from '../../sites/index.ts';
 import { whenAsked } from '../finding/whenAsked.ts';
+import { PaperFoot } from '../paper/PaperFoot.tsx';
+import { planNamed } from '../plans/planNamed.ts';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { CandidateRows } from './CandidateRows.tsx';
 import { ChoosingTools } from './ChoosingTools.tsx';
@@ -51,6 +53,7 @@ export function ChooseSites() {
   const ofPlan = asked.plan === undefined ? {} : { plan: asked.plan };
   return (
     <div className="choose-sites">
+      <PaperFoot programme={sheet.programme} plan={planNamed(sheet)} sheet={say('rolloutPlans.choose_sites')} />
       <h1>{tallySentence(tally, sheet.planId !== null, language)}</h1>
       <p className="on-screen">
         <Link to="/p/$programmeId/rollout" params={{ programmeId }} search={ofPlan}>

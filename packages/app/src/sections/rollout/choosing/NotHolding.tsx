@@ -38,7 +38,7 @@ export function NotHolding(props: {
     <section className="not-holding" aria-labelledby="not-holding">
       <h2 id="not-holding">{say('rolloutChoosing.hold_title')}</h2>
       <p>{say(isBold ? 'rolloutChoosing.hold_planned' : 'rolloutChoosing.hold_left', values)}</p>
-      <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <details className="on-screen" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>{say(isBold ? 'rolloutChoosing.hold_mend' : 'rolloutChoosing.hold_all_the_same')}</summary>
         <p>{say(isBold ? 'rolloutChoosing.hold_mend_about' : 'rolloutChoosing.hold_all_about', values)}</p>
         {isOpen && !isWhoAsked ? <Who /> : null}

@@ -3,6 +3,8 @@ import { useQueries, useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { useReadAt } from '../../../offline/useReadAt.ts';
+import { PaperFoot } from '../paper/PaperFoot.tsx';
+import { planNamed } from '../plans/planNamed.ts';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { TripCautions } from '../trip/TripCautions.tsx';
 import { TripPapers } from '../trip/TripPapers.tsx';
@@ -41,6 +43,11 @@ function Itinerary({ sheet }: { readonly sheet: RolloutSheet }) {
   const search = planId === null ? {} : { plan: planId };
   return (
     <article className="crew-itinerary">
+      <PaperFoot
+        programme={sheet.programme}
+        plan={planNamed(sheet)}
+        sheet={say('rolloutTrip.itinerary_link', { crew: crew?.name ?? crewId })}
+      />
       <div className="trip-body">
         <nav className="among on-screen" aria-label={say('rolloutTrip.back_rollout')}>
           <Link to="/p/$programmeId/rollout" params={{ programmeId }} search={search}>

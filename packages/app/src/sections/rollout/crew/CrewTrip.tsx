@@ -50,7 +50,7 @@ export function CrewTrip({
       {before.length + coming.length === 0 ? <p>{say('rolloutTrip.no_days')}</p> : null}
       {cards(coming)}
       {before.length === 0 ? null : (
-        <details>
+        <details className="on-screen">
           <summary>{say('rolloutTrip.days_before', { count: before.length })}</summary>
           {cards(before)}
         </details>

@@ -4,6 +4,7 @@ import { useDeferredValue, useId } from 'react';
 import { answerOf, api } from '../../../api/client.ts';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { ComparedAreas, ComparedSites, Differences } from './ComparedTables.tsx';
 import { PutInForce } from './PlanActs.tsx';
@@ -46,6 +47,11 @@ export function ComparePlans() {
     );
   return (
     <div className="compare-plans">
+      <PaperFoot
+        programme={sheet.programme}
+        plan={say('rolloutPlans.two', { a: a.name, b: b.name })}
+        sheet={say('rolloutPlans.side_by_side')}
+      />
       <h1>{say('rolloutPlans.compared_title', { a: a.name, b: b.name })}</h1>
       <search className="two-plans on-screen">
         {(

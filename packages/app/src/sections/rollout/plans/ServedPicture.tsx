@@ -78,7 +78,14 @@ function Lines(props: {
   const scale = { x, y, until };
   const ground = y(0);
   return (
-    <svg className="served-lines" width={width} height={height_px} role="img" aria-label={text}>
+    <svg
+      className="served-lines"
+      width={width}
+      height={height_px}
+      viewBox={`0 0 ${width} ${height_px}`}
+      role="img"
+      aria-label={text}
+    >
       <line className="axis" x1={0} x2={width} y1={ground} y2={ground} />
       <line className="all" x1={0} x2={width} y1={y(people)} y2={y(people)} />
       <text x={edge_px} y={y(people) - 6}>

@@ -5,6 +5,7 @@ import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { haulValues } from '../bands/tripWords.ts';
+import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { LoadList } from './LoadList.tsx';
 import { kg, massOf } from './masses.ts';
 import { TripBoat } from './TripBoat.tsx';
@@ -27,6 +28,11 @@ export function TripSheet() {
   const search = { plan: planId };
   return (
     <article className="trip-sheet">
+      <PaperFoot
+        programme={answer.programme}
+        plan={answer.plan}
+        sheet={say('rolloutTrip.manifest_link', { trip: tripId })}
+      />
       <div className="trip-body">
         <nav className="among on-screen" aria-label={say('rolloutTrip.back_rollout')}>
           <Link to="/p/$programmeId/rollout" params={{ programmeId }} search={search}>
