@@ -5,6 +5,7 @@ export const rolloutBands = {
   "broken_head": "{count, plural, one {# trip cannot go as planned.} other {# trips cannot go as planned.}}",
   "close": "Close",
   "closes": "{name}: {said}",
+  "closing_ways": "{count, plural, one {# way closes or grows slower} other {# ways close or grow slower}}",
   "crew_about": "{people}, {goesBy}",
   "crew_from": "{people}, {goesBy}, from {date}",
   "crew_no_trips": "no trip in this plan",

@@ -5,6 +5,7 @@ export const rolloutBands = {
   "broken_head": "{count, plural, one {# viaje no puede hacerse como está previsto.} other {# viajes no pueden hacerse como están previstos.}}",
   "close": "Cerrar",
   "closes": "{name}: {said}",
+  "closing_ways": "{count, plural, one {# camino se cierra o se vuelve más lento} other {# caminos se cierran o se vuelven más lentos}}",
   "crew_about": "{people}, {goesBy}",
   "crew_from": "{people}, {goesBy}, desde {date}",
   "crew_no_trips": "ningún viaje en este plan",

@@ -2813,7 +2813,7 @@ export const rolloutPapers = {
   "fact_back": "noches fuera; de vuelta el {day}",
   "fact_freeboard": "francobordo calculado con esta carga{how, select, atLeast {, al menos} other {}}; nunca menos de {least}. Mídanlo",
   "fact_freeboard_unknown": "francobordo con la carga: no se sabe. Mídanlo; nunca menos de {least}",
-  "fact_left": "piezas y combustible; límite {limit}, sobran {left}",
+  "fact_left": "piezas y combustible; límite {limit}, quedan {left} libres",
   "fact_limit_unknown": "piezas y combustible; no hay límite escrito: lo fija quien responde por la barca o el camión",
   "fact_longest": "pieza más larga: {name}",
   "fact_longest_none": "pieza más larga: no se sabe",
