@@ -37,15 +37,12 @@ export {
   rolloutSchemaText,
   rolloutSchemaVersion,
 } from './rollout.ts';
+export { type RolloutComparison, type RolloutWorking, rolloutComparison, rolloutWorking } from './rolloutFigures.ts';
 export {
-  type RolloutComparison,
   type RolloutSheet,
   type RolloutTripAnswer,
-  type RolloutWorking,
-  rolloutComparison,
   rolloutSheet,
   rolloutTrip,
-  rolloutWorking,
   type SheetCandidate,
   type SheetCrew,
   type SheetStop,
