@@ -476,6 +476,8 @@ export class SlowRollout {
           store,
           leaves: left,
           arrives: there,
+          back: free,
+          kg: stops.reduce((sum, job) => sum + problem.jobs[job]!.kg, 0),
           trips_count,
           cost,
           fuel_L,

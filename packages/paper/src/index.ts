@@ -14,6 +14,7 @@ export {
 export { detailForPaper, sectionForPaper } from './pack/sectionForPaper.ts';
 export { type SitePack, sitePack } from './pack/sitePack.ts';
 export type { PaperOptions, TripOnPaper } from './rollout/given.ts';
+export { haulsPaper } from './rollout/hauls.ts';
 export { type CrewOnPaper, itineraryPaper } from './rollout/itinerary.ts';
 export type { RolloutPaper } from './rollout/laid.ts';
 export { manifestPaper } from './rollout/manifest.ts';

@@ -79,7 +79,7 @@ export function loadOfTrip({ trip, legs, aboard, carriers, fuel_kg, places }: Tr
   const carrier = carrierOf(carriers, isAfloat);
   const limit = leastLimit(legs, carriers, carrier);
   const limit_kg = limit?.kg ?? null;
-  const loaded_kg = parts_kg + (fuel_kg ?? 0);
+  const { loaded_kg, left_kg } = againstLimit(parts_kg, fuel_kg, limit_kg);
   const dangers = new Set(aboard.map(({ danger }) => danger));
   const isKitInPart = stops.some((stop) => stop.isKitInPart);
   const isAllKnown = unweighed_count === 0 && fuel_kg !== null && !isKitInPart;
@@ -87,11 +87,27 @@ export function loadOfTrip({ trip, legs, aboard, carriers, fuel_kg, places }: Tr
     ...{ isAfloat, stops, parts_kg, fuel_kg, loaded_kg, unweighed_count, limit_kg, carrier },
     ...{ isKitInPart, presumed_count: aboard.filter(({ isPresumed }) => isPresumed).length },
     limitBy: limit?.by ?? null,
-    left_kg: limit_kg === null ? null : limit_kg - loaded_kg,
+    left_kg,
     longest: longestOf(aboard),
     freeboard: isAfloat && isAllKnown && carrier !== null ? freeboardOf(carrier, loaded_kg) : null,
     hasBothDangers: dangers.has('chlorine') && (dangers.has('fuel') || (trip.fuel_L ?? 0) > 0),
   };
+}
+
+/** Petrol [kg/L]. Common practice, no source; diesel is a little heavier. */
+const fuel_kg_per_L = 0.75;
+
+/** What fuel weighs [kg]. */
+export const fuelOf_kg = (fuel_L: number): number => fuel_L * fuel_kg_per_L;
+
+/** Parts with fuel, what is known of them, and what is left of a limit, which is beside the people: null where there is none. */
+export function againstLimit(
+  parts_kg: number,
+  fuel_kg: number | null,
+  limit_kg: number | null,
+): { loaded_kg: number; left_kg: number | null } {
+  const loaded_kg = parts_kg + (fuel_kg ?? 0);
+  return { loaded_kg, left_kg: limit_kg === null ? null : limit_kg - loaded_kg };
 }
 
 function stopLoads({ trip, aboard, places }: Pick<TripLoaded, 'trip' | 'aboard' | 'places'>): readonly StopLoad[] {

@@ -41,32 +41,74 @@ export function totalsOfLoad(
   language: Language,
 ): readonly TotalSaid[] {
   const { say, numbers } = language;
-  const { fuel_kg, limit_kg, limitBy, left_kg, loaded_kg, unweighed_count, isKitInPart, presumed_count } = load;
+  return [
+    ...sumsOf(load, trip.fuel_L ?? 0, language),
+    {
+      said: say('rolloutPapers.crew_line', { people: numbers.given(crew.people, '') }),
+      mass: massKnown(crew_kg, language),
+    },
+  ];
+}
+
+/**
+ * What stands under the list of what is brought for a trip: fuel, all of it against the limit, how often it goes, and people beside it.
+ *
+ * @param load - of all runs together
+ * @param haul - whose it is
+ * @param language - words
+ * @returns lines in order
+ * @definition ours: docs/decisions/0401-runs-between-stores.md
+ */
+export function totalsOfHaul(
+  load: TripLoad,
+  { fuel_L, limit_kg, trips_count }: RolloutTripAnswer['hauls'][number],
+  language: Language,
+): readonly TotalSaid[] {
+  const { say } = language;
+  const each = limit_kg === null ? null : kg(limit_kg, language);
+  return [
+    ...sumsOf(load, fuel_L, language),
+    ...(each === null || trips_count < 2
+      ? []
+      : [{ said: say('rolloutPapers.haul_each', { runs: trips_count, limit: each }), mass: '' }]),
+    { said: say('rolloutPapers.haul_people'), mass: '' },
+  ];
+}
+
+const massKnown = (mass_kg: number | null, language: Language): string =>
+  mass_kg === null ? language.say('rolloutPapers.weight_not_known') : kg(mass_kg, language);
+
+/** How a load stands against its limit. */
+export function againstSaid(
+  { limit_kg, left_kg, isKitInPart }: Pick<TripLoad, 'limit_kg' | 'left_kg' | 'isKitInPart'>,
+  language: Language,
+): string {
+  const { say } = language;
+  if (limit_kg === null || left_kg === null) return say('rolloutPapers.total_none');
+  const limit = kg(limit_kg, language);
+  return left_kg < 0
+    ? say('rolloutPapers.total_over', { limit, over: kg(-left_kg, language) })
+    : say(isKitInPart ? 'rolloutPapers.total_left_most' : 'rolloutPapers.total_left', {
+        limit,
+        left: kg(Math.floor(left_kg), language),
+      });
+}
+
+function sumsOf(load: TripLoad, fuel_L: number, language: Language): readonly TotalSaid[] {
+  const { say, numbers } = language;
+  const { fuel_kg, limit_kg, limitBy, loaded_kg, unweighed_count, isKitInPart, presumed_count } = load;
   const inPart = load.stops.filter((stop) => stop.isKitInPart).map(({ name }) => name);
-  const known = (mass_kg: number | null) =>
-    mass_kg === null ? say('rolloutPapers.weight_not_known') : kg(mass_kg, language);
-  const fuel_L = trip.fuel_L ?? 0;
   const limit = limit_kg === null ? null : kg(limit_kg, language);
-  const against =
-    left_kg === null || limit === null
-      ? say('rolloutPapers.total_none')
-      : left_kg < 0
-        ? say('rolloutPapers.total_over', { limit, over: kg(-left_kg, language) })
-        : say(isKitInPart ? 'rolloutPapers.total_left_most' : 'rolloutPapers.total_left', {
-            limit,
-            left: kg(Math.floor(left_kg), language),
-          });
   const litres = numbers.quantity(Math.ceil(fuel_L), 'L');
   const all = { mass_kg: loaded_kg, unweighed_count: unweighed_count + (fuel_kg === null ? 1 : 0), isKitInPart };
   return [
-    ...(fuel_L > 0 ? [{ said: say('rolloutPapers.fuel_line', { litres }), mass: known(fuel_kg) }] : []),
-    { said: `${say('rolloutPapers.parts_and_fuel')}; ${against}`, mass: massOf(all, language) },
+    ...(fuel_L > 0 ? [{ said: say('rolloutPapers.fuel_line', { litres }), mass: massKnown(fuel_kg, language) }] : []),
+    { said: `${say('rolloutPapers.parts_and_fuel')}; ${againstSaid(load, language)}`, mass: massOf(all, language) },
     ...(limit === null || limitBy === null
       ? []
       : [{ said: say('rolloutPapers.limit_of', { limit, ...limitBy }), mass: '' }]),
     ...(isKitInPart ? [{ said: say('rolloutPapers.kit_in_part', { sites: inPart.join(', ') }), mass: '' }] : []),
     ...(presumed_count > 0 ? [{ said: say('rolloutPapers.presumed_about', { count: presumed_count }), mass: '' }] : []),
     ...(unweighed_count > 0 ? [{ said: say('rolloutPapers.unweighed', { count: unweighed_count }), mass: '' }] : []),
-    { said: say('rolloutPapers.crew_line', { people: numbers.given(crew.people, '') }), mass: known(crew_kg) },
   ];
 }

@@ -1,11 +1,12 @@
 import type { AboardPiece } from '@eavewell/engine';
 import type { RolloutReport, RolloutTripAnswer, RolloutTripReport, SheetTrip } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
+import { haulsFor } from './rolloutHauls.ts';
 import { leanedOn } from './rolloutLeans.ts';
 import { nightsOf } from './rolloutNights.ts';
 import { crewFigures } from './rolloutSheetCrews.ts';
 import type { RolloutGiven } from './rolloutTold.ts';
-import { aboardOf, carrierOf, massesBeside } from './rolloutTripAnswer.ts';
+import { aboardOf, carrierOf, haulsWith, massesBeside } from './rolloutTripAnswer.ts';
 
 /** What the papers of a plan are made of, beside its report. */
 export interface OnPaperGiven extends Pick<RolloutGiven, 'facts' | 'problem' | 'legsOf'> {
@@ -61,6 +62,7 @@ export function crewsOnPaper(
             ...{ ...known, trip: dated, legs: trip.legs, cautions: trip.cautions },
             aboard: given.aboardFor(trip.stops.map(({ siteId }) => siteId)).map((one) => aboardOf(one, leans)),
             carriers: carriers.map(carrierOf),
+            hauls: haulsWith(haulsFor(report, trip.tripId), facts),
             ...massesBeside(crewFacts.people_count, trip.fuel_L),
             days: nightsOf({ problem, language, nameOf }, dated, given.legsOf(at, nth), crewFacts),
             places: report.places.map(({ id, name }) => ({ placeId: id, name })),

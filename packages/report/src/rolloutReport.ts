@@ -3,8 +3,9 @@ import { type RolloutReport, rolloutSchemaVersion } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 import { rolloutCompared } from './rolloutCompared.ts';
+import { haulsOf } from './rolloutHauls.ts';
 import { replannedReport } from './rolloutReplanned.ts';
-import { finish, hauls, isCostAtLeast, leftOut, servedByWeek, servedPoints, stock, waiting } from './rolloutSums.ts';
+import { finish, isCostAtLeast, leftOut, servedByWeek, servedPoints, stock, waiting } from './rolloutSums.ts';
 import { brokenSaid, type RolloutGiven, toldOf } from './rolloutTold.ts';
 import { tripReport } from './rolloutTrips.ts';
 
@@ -42,7 +43,7 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
       trips: outcome.trips[crew]!.map((_, trip) => tripReport(told, crew, trip)),
     })),
     places: rollout.places.map(({ placeId, name }) => ({ id: placeId, name })),
-    hauls: hauls(told),
+    hauls: haulsOf(told),
     stock: stock(told),
     broken: outcome.broken.map((one) => ({ kind: one.kind, said: brokenSaid(told, one) })),
     compared: given.compared && rolloutCompared(given.compared, told),

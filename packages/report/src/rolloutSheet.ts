@@ -2,13 +2,14 @@ import { isoDay, moneyByMonth, type PlanFacts } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { candidatesOf } from './rolloutCandidates.ts';
+import { haulsOf } from './rolloutHauls.ts';
 import { provisosOf } from './rolloutProvisos.ts';
 import { drinkingOf, restOf, sentenceOf } from './rolloutSentence.ts';
 import { crewsOf } from './rolloutSheetCrews.ts';
 import { problemOfSheet } from './rolloutSheetProblems.ts';
 import { isHandedOver, type SheetGiven, type SheetTold } from './rolloutSheetTold.ts';
 import { stripsOf } from './rolloutStrips.ts';
-import { hauls, isCostAtLeast, servedByWeek, servedPoints, stock, waiting } from './rolloutSums.ts';
+import { isCostAtLeast, servedByWeek, servedPoints, stock, waiting } from './rolloutSums.ts';
 import { brokenSaid, dayAt, isServed, lastDay, toldOf } from './rolloutTold.ts';
 
 /**
@@ -55,7 +56,7 @@ export function rolloutSheet(given: SheetGiven, language: Language): RolloutShee
     moneyByMonth: moneyByMonth(problem, outcome).map((one) => ({ ...one })),
     ...{ crews, crewsLeftOut: [...given.crewsLeftOut] },
     strips: stripsOf(told, crews),
-    ...{ hauls: hauls(told), stock: stock(told) },
+    ...{ hauls: haulsOf(told), stock: stock(told) },
     places: rollout.places.map(({ placeId, name, kind, latitude_deg, longitude_deg }) => {
       return { placeId, name, kind, latitude_deg, longitude_deg };
     }),

@@ -43,11 +43,8 @@ function tripsOf(told: SheetTold, crewId: string): SheetTrip[] {
 /** A trip of the plan, as it is timed now. */
 export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetTrip {
   const { plan, problem, outcome, language, inForce } = told;
-  const { waitsFor, waited_days, nights_count, kg, litres, cost, fuel_L, isLocked, ...figures } = tripFigures(
-    told,
-    crew,
-    trip,
-  );
+  const { waitsFor, waited_days, nights_count, kg, loaded_kg, litres, cost, fuel_L, isLocked, ...figures } =
+    tripFigures(told, crew, trip);
   const tripId = told.tripIdOf(crew, trip);
   const row = inForce?.trips.find((one) => one.tripId === tripId) ?? null;
   const kept = new Map(row?.stops.map(({ siteId, handOver }) => [siteId, handOver]) ?? []);
@@ -58,7 +55,8 @@ export function plannedTrip(told: SheetTold, crew: number, trip: number): SheetT
   return {
     ...{ tripId, state: 'planned', order: row?.order ?? trip, isLocked },
     notBefore: notBefore > 0 ? isoDay(problem.firstDay + notBefore) : null,
-    ...{ leaves: figures.leaves, back: figures.back, nights_count, waitsFor, waited_days, kg, litres, cost, fuel_L },
+    ...{ leaves: figures.leaves, back: figures.back, nights_count, waitsFor, waited_days },
+    ...{ kg, loaded_kg, litres, cost, fuel_L },
     stops: figures.stops.map((stop, at) => {
       const isDone = isServed(timed.stops[at]!, problem);
       const was = kept.get(stop.siteId) ?? null;
@@ -119,7 +117,7 @@ export function pastTrip(told: SheetTold, { tripId, state, leftOn, back, stops, 
   return {
     ...{ tripId, state, order: kept.order, isLocked: true, leaves, back: home },
     ...{ notBefore: kept.notBefore === null ? null : isoDay(kept.notBefore), nights_count: Math.max(0, back - leftOn) },
-    ...{ waitsFor: 'nothing', waited_days: 0, kg: null, litres: null, cost: null, fuel_L: null },
+    ...{ waitsFor: 'nothing', waited_days: 0, kg: null, loaded_kg: null, litres: null, cost: null, fuel_L: null },
     stops: stops.map(({ siteId, handOver, kept: was }) => ({
       ...{ siteId, name: name(siteId), people: peopleOf.get(siteId) ?? 0, arrives: null, starts: null },
       ...{ handOver: handOver === null ? null : isoDay(handOver), served: null, futures: null },

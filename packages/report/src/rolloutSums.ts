@@ -91,15 +91,6 @@ export function servedByWeek(told: Told): RolloutReport['servedByWeek'] {
   }));
 }
 
-export function hauls(told: Told): RolloutReport['hauls'] {
-  const { problem, outcome } = told;
-  const placeOf = (store: number) => problem.placeIds[problem.stores[store]!.node]!;
-  return outcome.hauls.map(({ store, leaves, arrives, trips_count, forCrew, forTrip }) => ({
-    ...{ store: placeOf(store), from: placeOf(problem.stores[store]!.filledBy!.store), trips_count },
-    ...{ leaves: dayAt(told, leaves), arrives: dayAt(told, arrives), forTrip: told.tripIdOf(forCrew, forTrip) },
-  }));
-}
-
 export function stock(told: Told): RolloutReport['stock'] {
   const { problem, plan, outcome, facts } = told;
   return stockCurves(problem, plan, outcome).map(({ store, goods, points }) => {

@@ -1,10 +1,18 @@
-import { type AboardPiece, type Carrier, type PastTrip, peopleToLift, type TripLeg } from '@eavewell/engine';
-import type { RolloutTripAnswer, SheetTrip } from '@eavewell/tables';
+import {
+  type AboardPiece,
+  type Carrier,
+  type PastTrip,
+  type ProgrammeFacts,
+  peopleToLift,
+  type TripLeg,
+} from '@eavewell/engine';
+import type { RolloutHaulReport, RolloutTripAnswer, SheetTrip } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { cautionsOfTrip } from './rolloutCautions.ts';
 import { daysOfTrip, type TripDay } from './rolloutDays.ts';
+import { haulsFor, haulsOf } from './rolloutHauls.ts';
 import type { LeanedOn } from './rolloutLeans.ts';
-import type { AboardLine } from './rolloutLoad.ts';
+import { type AboardLine, fuelOf_kg } from './rolloutLoad.ts';
 import { nightsOf } from './rolloutNights.ts';
 import { sheetTold } from './rolloutSheet.ts';
 import { crewFigures, pastTrip, plannedTrip } from './rolloutSheetCrews.ts';
@@ -21,8 +29,6 @@ export interface TripGiven {
 
 /** What a person weighs, and what they carry for themselves [kg]. Common practice, no source. */
 const [person_kg, gear_kg] = [75, 15] as const;
-/** Petrol [kg/L]. Common practice, no source; diesel is a little heavier. */
-const fuel_kg_per_L = 0.75;
 
 /**
  * One trip in full: by which ways, what is aboard, what is done on which day, what may hurt.
@@ -43,13 +49,15 @@ export function rolloutTrip(given: SheetGiven, trip: TripGiven, language: Langua
   const legs = found.legs.map((leg) => legReport(told, leg));
   const aboard = trip.aboardFor(found.trip.stops.map(({ siteId }) => siteId)).map((one) => aboardOf(one, told.leans));
   const carriers = facts.kit.carriers.filter(({ carrierId }) => crew.carrierIds.includes(carrierId));
+  const hauls = haulsWith(haulsFor({ hauls: haulsOf(told) }, trip.tripId), facts);
   const nights = nightsOf(told, found.trip, found.legs, crew);
   const dated = { trip: found.trip, legs, aboard, days: nights };
   return {
     ...{ stamp: given.stamp, programme: facts.settings.programme, planId: plan.planId, plan: plan.name },
     ...{ isInForce: plan.isInForce, crew: crewFigures(told, crew), trip: found.trip, legs, aboard },
     carriers: carriers.map(carrierOf),
-    places: placesOf(told, legs),
+    hauls,
+    places: placesOf(told, legs, hauls),
     ...massesBeside(crew.people_count, found.trip.fuel_L),
     cautions: cautionsOfTrip(legs, language),
     days: daysSaid(told, daysOfTrip(dated, crew.store), nights),
@@ -59,7 +67,7 @@ export function rolloutTrip(given: SheetGiven, trip: TripGiven, language: Langua
 /** What goes along beside the parts [kg]: the people with what they carry, and fuel. */
 export const massesBeside = (people_count: number, fuel_L: number | null) => ({
   crew_kg: people_count > 0 ? people_count * (person_kg + gear_kg) : null,
-  fuel_kg: fuel_L === null ? null : fuel_L * fuel_kg_per_L,
+  fuel_kg: fuel_L === null ? null : fuelOf_kg(fuel_L),
 });
 
 interface TripFound {
@@ -98,8 +106,23 @@ export function carrierOf(carrier: Carrier): RolloutTripAnswer['carriers'][numbe
   };
 }
 
-function placesOf({ nameOf }: SheetTold, legs: RolloutTripAnswer['legs']): RolloutTripAnswer['places'] {
+/** What is brought for a trip, with all that is known of what it is brought by. */
+export const haulsWith = (
+  hauls: readonly RolloutHaulReport[],
+  { kit }: Pick<ProgrammeFacts, 'kit'>,
+): RolloutTripAnswer['hauls'] =>
+  hauls.map((haul) => {
+    const found = kit.carriers.find(({ carrierId }) => carrierId === haul.carrierId);
+    return { ...haul, carrier: found === undefined ? null : carrierOf(found) };
+  });
+
+function placesOf(
+  { nameOf }: SheetTold,
+  legs: RolloutTripAnswer['legs'],
+  hauls: RolloutTripAnswer['hauls'],
+): RolloutTripAnswer['places'] {
   const ids = legs.flatMap(({ from, to, stretches }) => [from, to, ...stretches.flatMap((one) => [one.from, one.to])]);
+  ids.push(...hauls.flatMap(({ from, store }) => [from, store]));
   return [...new Set(ids)].map((placeId) => ({ placeId, name: nameOf.get(placeId) ?? placeId }));
 }
 

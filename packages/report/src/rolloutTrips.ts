@@ -1,6 +1,7 @@
 import type { TripLeg } from '@eavewell/engine';
 import type { RolloutLegReport, RolloutTripReport } from '@eavewell/tables';
 import { cautionsOfTrip } from './rolloutCautions.ts';
+import { againstLimit, fuelOf_kg } from './rolloutLoad.ts';
 import { dayAt, daysAt, lastDay, type Told } from './rolloutTold.ts';
 
 /** One trip in full: its figures, its legs, what is aboard. */
@@ -28,7 +29,7 @@ export function tripFigures(
     tripId: told.tripIdOf(crew, trip),
     ...{ leaves: dayAt(told, timed.leaves), back: dayAt(told, lastDay(timed.back)) },
     ...{ nights_count, waitsFor, waited_days: Math.max(0, timed.leaves - timed.ready) },
-    ...{ kg, litres, cost, fuel_L },
+    ...{ kg, loaded_kg: aboard_kg(kg, fuel_L), litres, cost, fuel_L },
     isLocked: plan.trips[crew]![trip]!.isLocked,
     stops,
     said: tripSaid(
@@ -39,6 +40,9 @@ export function tripFigures(
     ),
   };
 }
+
+/** Parts and fuel. */
+const aboard_kg = (kg: number, fuel_L: number) => againstLimit(kg, fuelOf_kg(fuel_L), null).loaded_kg;
 
 function stopsOf(told: Told, crew: number, trip: number): RolloutTripReport['stops'] {
   const { problem, outcome, nameOf } = told;
@@ -64,7 +68,7 @@ export const supplyOf = ({ leans, untreated }: Pick<Told, 'leans' | 'untreated'>
 
 function tripSaid(told: Told, crew: number, trip: number, names: readonly string[]): string {
   const { say, numbers } = told.language;
-  const { leaves, back, nights_count, kg, waitsFor, stops } = told.outcome.trips[crew]![trip]!;
+  const { leaves, back, nights_count, kg, fuel_L, waitsFor, stops } = told.outcome.trips[crew]![trip]!;
   const isAtLeast = stops.some(({ job }) => told.leans.kitInPart.has(told.problem.jobs[job]!.siteId));
   return say('rolloutReport.trip', {
     ...{
@@ -72,7 +76,7 @@ function tripSaid(told: Told, crew: number, trip: number, names: readonly string
       back: numbers.date(dayAt(told, lastDay(back))),
       nights: nights_count,
     },
-    ...{ stops: names.join(', '), mass: numbers.quantity(kg, 'kg'), waits: waitsFor },
+    ...{ stops: names.join(', '), mass: numbers.quantity(Math.round(aboard_kg(kg, fuel_L)), 'kg'), waits: waitsFor },
     isAtLeast: isAtLeast ? 'yes' : 'no',
   });
 }

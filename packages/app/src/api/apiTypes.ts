@@ -2284,6 +2284,8 @@ export interface paths {
                                     }[];
                                     /** @description Null: of a trip that left, it is not worked out any more. */
                                     litres: number | null;
+                                    /** @description Null: of a trip that left, it is not worked out any more. */
+                                    loaded_kg: number | null;
                                     nights_count: number;
                                     notBefore: string | null;
                                     order: number;
@@ -2353,14 +2355,33 @@ export interface paths {
                             fuel_L: number;
                             /** @enum {string} */
                             futures: "none" | "beingDrawn" | "there";
+                            /** @description By the day they leave. */
                             hauls: {
-                                /** @description A day, YYYY-MM-DD. */
+                                /** @description The last of it is there. */
                                 arrives: string;
+                                /** @description Null: not within the days looked at. */
+                                back: string | null;
+                                /** @description What it is brought by, by name; null: nobody says. */
+                                by: string | null;
+                                carrierId: string | null;
                                 forTrip: string;
                                 from: string;
+                                fuel_kg: number;
+                                /** @description Of all of them, there and back. */
+                                fuel_L: number;
+                                haulId: string;
+                                /** @description Goods of all of them. */
+                                kg: number;
                                 /** @description A day, YYYY-MM-DD. */
                                 leaves: string;
+                                /** @description What all of them take, less goods and fuel; below 0: over the limit; null: no limit. */
+                                left_kg: number | null;
+                                /** @description Of one of them; null: no limit. */
+                                limit_kg: number | null;
+                                /** @description Goods and fuel of all of them. */
+                                loaded_kg: number;
                                 store: string;
+                                /** @description So often it goes there and back. */
                                 trips_count: number;
                             }[];
                             isCostAtLeast: boolean;
@@ -3051,6 +3072,48 @@ export interface paths {
                                 sleeps: string | null;
                             }[];
                             fuel_kg: number | null;
+                            /** @description What is brought to its store for it before it leaves. */
+                            hauls: {
+                                /** @description The last of it is there. */
+                                arrives: string;
+                                /** @description Null: not within the days looked at. */
+                                back: string | null;
+                                /** @description What it is brought by, by name; null: nobody says. */
+                                by: string | null;
+                                carrier: {
+                                    carrierId: string;
+                                    /** @description At its limit. */
+                                    freeboard_m: number | null;
+                                    /** @description With its crew and nothing else aboard. */
+                                    freeboardEmpty_m: number | null;
+                                    leastFreeboard_m: number | null;
+                                    length_m: number | null;
+                                    limit_kg: number | null;
+                                    limitSetBy: string | null;
+                                    mode: string;
+                                    name: string;
+                                } | null;
+                                carrierId: string | null;
+                                forTrip: string;
+                                from: string;
+                                fuel_kg: number;
+                                /** @description Of all of them, there and back. */
+                                fuel_L: number;
+                                haulId: string;
+                                /** @description Goods of all of them. */
+                                kg: number;
+                                /** @description A day, YYYY-MM-DD. */
+                                leaves: string;
+                                /** @description What all of them take, less goods and fuel; below 0: over the limit; null: no limit. */
+                                left_kg: number | null;
+                                /** @description Of one of them; null: no limit. */
+                                limit_kg: number | null;
+                                /** @description Goods and fuel of all of them. */
+                                loaded_kg: number;
+                                store: string;
+                                /** @description So often it goes there and back. */
+                                trips_count: number;
+                            }[];
                             isInForce: boolean;
                             legs: {
                                 arrives: string | null;
@@ -3128,6 +3191,8 @@ export interface paths {
                                 }[];
                                 /** @description Null: of a trip that left, it is not worked out any more. */
                                 litres: number | null;
+                                /** @description Null: of a trip that left, it is not worked out any more. */
+                                loaded_kg: number | null;
                                 nights_count: number;
                                 notBefore: string | null;
                                 order: number;
@@ -3182,6 +3247,46 @@ export interface paths {
                     content: {
                         "application/json": components["schemas"]["problems"];
                     };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/trips/{tripId}/hauls.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is brought to its store before one trip leaves, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query?: {
+                    language?: string;
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                    tripId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
                 };
             };
         };

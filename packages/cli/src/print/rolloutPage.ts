@@ -1,3 +1,4 @@
+import { kg } from '@eavewell/report';
 import type { RolloutReport, RolloutTripReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import { reportedProblems } from './reportedWorking.ts';
@@ -110,13 +111,19 @@ const nameIn =
     places.find((place) => place.id === id)?.name ?? id;
 
 function hauls(sheet: Sheet, report: RolloutReport): void {
-  const { hauls: all } = report;
-  const name = nameIn(report);
-  if (all.length === 0) return;
+  if (report.hauls.length === 0) return;
   sheet.heading(words.hauls);
-  for (const { from, store, leaves, arrives, trips_count, forTrip } of all)
+  haulLines(sheet, report.hauls, nameIn(report));
+}
+
+/** What is brought to a store: when, how much with its fuel, by what, for which trip. */
+export function haulLines(sheet: Sheet, hauls: RolloutReport['hauls'], name: (id: string) => string): void {
+  for (const { from, store, leaves, arrives, trips_count: trips, forTrip, by, loaded_kg } of hauls)
     sheet.line(
-      words.haul(name(from), name(store), numbers.date(leaves), numbers.date(arrives), trips_count, forTrip),
+      words.haul({
+        ...{ leaves: numbers.date(leaves), arrives: numbers.date(arrives), mass: kg(loaded_kg, spoken) },
+        ...{ from: name(from), store: name(store), by, trips, forTrip },
+      }),
       2,
       2,
     );

@@ -1,6 +1,7 @@
-import { type CrewOfPaper, loadOfTrip, piecesSaid, totalsOfLoad } from '@eavewell/report';
+import { type CrewOfPaper, kg, loadOfTrip, piecesSaid, totalsOfLoad } from '@eavewell/report';
 import type { RolloutReport, RolloutTripReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
+import { haulLines } from './rolloutPage.ts';
 import { Sheet } from './sheet.ts';
 import type { Look } from './terminal.ts';
 
@@ -43,7 +44,7 @@ function itinerary(report: RolloutReport, crew: Crew, sheet: Sheet): string {
     sheet.heading(trip.tripId);
     sheet.line(trip.said);
     const pieces_count = trip.aboard.reduce((sum, { count }) => sum + count, 0);
-    sheet.line(words.itinerary.take(pieces_count, numbers.quantity(trip.kg, 'kg'), manifestFile(trip.tripId)));
+    sheet.line(words.itinerary.take(pieces_count, kg(trip.loaded_kg, spoken), manifestFile(trip.tripId)));
     const porters_count = Math.max(0, ...trip.legs.map((leg) => leg.porters_count));
     if (porters_count > 0) sheet.line(words.itinerary.porters(porters_count));
     days(sheet, trip, namesOf(report));
@@ -84,6 +85,10 @@ function manifest(report: RolloutReport, trip: RolloutTripReport, ofPaper: TripO
   sheet.blank();
   if (new Set(trip.aboard.flatMap(({ danger }) => danger ?? [])).size > 1) sheet.line(words.manifest.apart);
   sheet.line(words.manifest.leaves(numbers.date(trip.leaves)));
+  if (ofPaper.hauls.length > 0) {
+    sheet.heading(words.manifest.hauls);
+    haulLines(sheet, ofPaper.hauls, namesOf(report));
+  }
   if (trip.aboard.length === 0) sheet.line(words.manifest.nothing);
   let siteId: string | null = null;
   for (const one of trip.aboard) {

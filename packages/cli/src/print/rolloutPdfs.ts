@@ -1,4 +1,4 @@
-import { itineraryPaper, manifestPaper, type PaperOptions, type RolloutPaper } from '@eavewell/paper';
+import { haulsPaper, itineraryPaper, manifestPaper, type PaperOptions, type RolloutPaper } from '@eavewell/paper';
 import type { CrewOfPaper } from '@eavewell/report';
 import { loadPaperLanguage } from '@eavewell/words';
 
@@ -8,7 +8,7 @@ export type PdfFile =
   | { readonly file: string; readonly said: readonly string[] };
 
 /**
- * What a crew is given, to be printed: a manifest of every trip, an itinerary of every crew.
+ * What a crew is given, to be printed: a manifest of every trip, what is brought before it, an itinerary of every crew.
  *
  * @param crews - crews with their trips
  * @param code - language of paper
@@ -24,8 +24,10 @@ export async function* rolloutPdfs(
   const language = await loadPaperLanguage(code);
   for (const crew of crews) {
     yield fileOf(`itinerary-${crew.crew.crewId}.pdf`, itineraryPaper(crew, language, options));
-    for (const trip of crew.trips)
+    for (const trip of crew.trips) {
       yield fileOf(`manifest-${trip.trip.tripId}.pdf`, manifestPaper(trip, language, options));
+      if (trip.hauls.length > 0) yield fileOf(`hauls-${trip.trip.tripId}.pdf`, haulsPaper(trip, language, options));
+    }
   }
 }
 

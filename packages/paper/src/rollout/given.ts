@@ -13,6 +13,7 @@ export type TripOnPaper = Pick<
   | 'legs'
   | 'aboard'
   | 'carriers'
+  | 'hauls'
   | 'crew_kg'
   | 'fuel_kg'
   | 'cautions'

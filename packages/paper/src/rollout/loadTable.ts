@@ -1,9 +1,8 @@
-import { type AboardLine, kg, massOf, type TripLoad, totalsOfLoad } from '@eavewell/report';
+import { type AboardLine, kg, massOf, type TotalSaid, type TripLoad } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { type Band, type Cell, heading, paragraph, table, text } from '../flow/index.ts';
 import { whatOf } from '../pack/loadsSaid.ts';
-import type { TripOnPaper } from './given.ts';
 
 /** A row, and whether it is the head of a stop, which does not end a page. */
 interface Row {
@@ -15,23 +14,23 @@ const blank: Cell = { kind: 'blank' };
 const box: Cell = { kind: 'box' };
 
 /**
- * What is aboard, in the order it is put in, with boxes for loaded and landed; crew and fuel; all of it against the limit.
+ * What is aboard, in the order it is put in, with boxes for loaded and landed, and its sums.
  *
  * @param setter - lays its letters
  * @param width - of the body [pt]
  * @param load - what is aboard
- * @param trip - whose it is
+ * @param around - what stands over it, and its sums
  * @param language - words
  */
 export function loadTable(
   setter: Setter,
   width: number,
   load: TripLoad,
-  trip: TripOnPaper,
+  around: { readonly head: string; readonly totals: readonly TotalSaid[] },
   language: Language,
 ): readonly Band[] {
   const { say } = language;
-  const head = heading(setter, width, say('rolloutPapers.order'), 8);
+  const head = heading(setter, width, around.head, 8);
   if (load.stops.every(({ lines }) => lines.length === 0))
     return [head, ...paragraph(setter, width, say('rolloutPapers.nothing'))];
   const rows: readonly Row[] = [
@@ -39,7 +38,7 @@ export function loadTable(
       { isHead: true, cells: stopCells(stop, language) },
       ...stop.lines.map((line) => ({ isHead: false, cells: lineCells(line, language) })),
     ]),
-    ...totals(load, trip, language),
+    ...totals(around.totals),
   ];
   const bands = table(setter, width, {
     columns: [
@@ -97,8 +96,8 @@ function lineCells(line: AboardLine, language: Language): readonly Cell[] {
 const [beforeMass_count, columns_count] = [3, 8] as const;
 
 /** Sums, what they are held against and the crew end no page: who signs stands under them. */
-const totals = (load: TripLoad, trip: TripOnPaper, language: Language): readonly Row[] =>
-  totalsOfLoad(load, trip, language).map(({ said, mass }) => ({
+const totals = (all: readonly TotalSaid[]): readonly Row[] =>
+  all.map(({ said, mass }) => ({
     isHead: true,
     cells: [
       text(said, 'strong', mass === '' ? columns_count : beforeMass_count),

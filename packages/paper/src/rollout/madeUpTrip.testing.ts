@@ -62,6 +62,26 @@ const legs = [
   ),
 ];
 
+const truck = {
+  ...{ carrierId: 'truck', name: 'truck', mode: 'truck', limit_kg: 4000, leastFreeboard_m: null },
+  ...{ freeboard_m: null, freeboardEmpty_m: null, length_m: null, limitSetBy: null },
+};
+const longboat = {
+  ...{ carrierId: 'longboat', name: 'longboat', mode: 'boat', limit_kg: 1600, leastFreeboard_m: 0.25 },
+  ...{ freeboard_m: 0.35, freeboardEmpty_m: 0.55, length_m: 9.6, limitSetBy: 'B. Orrane' },
+};
+
+/** Forty litres of fuel for one run by boat, three times as much for three by truck. */
+export const haul: TripOnPaper['hauls'][number] = {
+  ...{ haulId: 'C1-4-foot', store: 'foot', from: 'port', carrierId: 'longboat', by: 'longboat', carrier: longboat },
+  ...{ leaves: '2026-06-05', arrives: '2026-06-06', back: '2026-06-08', trips_count: 1, forTrip: 'C1-4' },
+  ...{ kg: 722.1, fuel_L: 40, fuel_kg: 30, loaded_kg: 752.1, limit_kg: 1600, left_kg: 847.9 },
+};
+export const haulByRoad: TripOnPaper['hauls'][number] = {
+  ...{ ...haul, haulId: 'C1-4-port', store: 'port', from: 'depot', carrierId: 'truck', by: 'truck', carrier: truck },
+  ...{ trips_count: 3, limit_kg: 300, fuel_L: 120, fuel_kg: 90, loaded_kg: 812.1, left_kg: 87.9, back: null },
+};
+
 /** A trip of three stops; `limit_kg` and freeboards are stated. */
 export const trip: TripOnPaper = {
   ...{ programme: 'Lumevara Rivers', plan: 'after the rains', crew_kg: 360, fuel_kg: 82 },
@@ -73,6 +93,7 @@ export const trip: TripOnPaper = {
     ...{ leaves: '2026-06-10', back: '2026-06-22', nights_count: 12, waitsFor: 'nothing', waited_days: 0 },
     ...{
       kg: 731,
+      loaded_kg: 813,
       litres: 9000,
       cost: 2400,
       fuel_L: 110,
@@ -99,16 +120,8 @@ export const trip: TripOnPaper = {
     part('S3', 'pipe 110 mm, 6 m', 1, 11.5, 6),
     part('S3', 'chlorine, drum', 1, 12, 0.5, 'chlorine'),
   ],
-  carriers: [
-    {
-      ...{ carrierId: 'truck', name: 'truck', mode: 'truck', limit_kg: 4000, leastFreeboard_m: null },
-      ...{ freeboard_m: null, freeboardEmpty_m: null, length_m: null, limitSetBy: null },
-    },
-    {
-      ...{ carrierId: 'longboat', name: 'longboat', mode: 'boat', limit_kg: 1600, leastFreeboard_m: 0.25 },
-      ...{ freeboard_m: 0.35, freeboardEmpty_m: 0.55, length_m: 9.6, limitSetBy: 'B. Orrane' },
-    },
-  ],
+  carriers: [truck, longboat],
+  hauls: [],
   cautions: [],
   days: [
     { day: '2026-06-10', said: [], sleeps: 'landing', siteIds: [] },

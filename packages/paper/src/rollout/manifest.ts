@@ -1,4 +1,4 @@
-import { kg, loadOfTrip, massOf, type TripLoad } from '@eavewell/report';
+import { kg, loadOfTrip, massOf, type TripLoad, totalsOfLoad } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { HeadSaid } from '../document/heads.ts';
 import { Setter } from '../document/setter.ts';
@@ -96,10 +96,11 @@ function manifestBands(
   const who = load.isAfloat
     ? [say('rolloutPapers.sign_master'), say('rolloutPapers.sign_freeboard')]
     : [say('rolloutPapers.sign_driver'), say('rolloutPapers.sign_hours')];
+  const totals = totalsOfLoad(load, given, language);
   return [
     factsBand(setter, width, factsOf(given, load, language)),
     ...(load.isAfloat ? [boatBand(setter, width, load, language)] : []),
-    ...loadTable(setter, width, load, given, language),
+    ...loadTable(setter, width, load, { head: say('rolloutPapers.order'), totals }, language),
     signatures(setter, width, [say('rolloutPapers.sign_loaded'), ...who, say('rolloutPapers.sign_back')]),
   ];
 }
@@ -141,7 +142,7 @@ function factsOf(given: TripOnPaper, load: TripLoad, language: Language): readon
 }
 
 /** With this load, as far as it is known; else a line to write on, for it is measured before leaving. */
-function freeboardFact({ freeboard, carrier }: TripLoad, { say, numbers }: Language): FactSaid {
+export function freeboardFact({ freeboard, carrier }: TripLoad, { say, numbers }: Language): FactSaid {
   const cm = (value: number) => say('rolloutPapers.cm', { amount: numbers.fixed(value, 0) });
   const least_m = carrier?.leastFreeboard_m ?? null;
   const least = least_m === null ? say('rolloutPapers.cm', { amount: '……' }) : cm(least_m * 100);

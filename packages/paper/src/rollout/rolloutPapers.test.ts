@@ -2,9 +2,10 @@ import { type Language, loadPaperLanguage, paperChoices } from '@eavewell/words'
 import { describe, expect, it } from 'vitest';
 import { contentsOf, textsOf } from '../reading/readBack.testing.ts';
 import type { TripOnPaper } from './given.ts';
+import { haulsPaper } from './hauls.ts';
 import { itineraryPaper } from './itinerary.ts';
 import type { RolloutPaper } from './laid.ts';
-import { options, part, roadTrip, trip } from './madeUpTrip.testing.ts';
+import { haul, haulByRoad, options, part, roadTrip, trip } from './madeUpTrip.testing.ts';
 import { manifestPaper } from './manifest.ts';
 import { noticesPaper } from './notices.ts';
 
@@ -77,6 +78,15 @@ describe.each(paperChoices.map(({ code }) => code))('papers of a trip in %s', (c
       expect(all, one).not.toContain(squeezed(one));
   });
 
+  it('no sheet of goods that are brought lacks a caution of boats, by whatever they are brought', async () => {
+    const { say } = await language;
+    const said = [...ofBoats, 'lifting' as const].map((name) => say(`loads.caution.${name}`));
+    for (const given of [trip, large, roadTrip]) {
+      const pages = pagesOf(haulsPaper({ ...given, hauls: [haulByRoad, haul] }, await language, options));
+      expect(has(pages, said)).toEqual(nothing(pages));
+    }
+  });
+
   it('tells a river from a path, a boat from a truck, and a carrier from porters', async () => {
     const { say } = await language;
     const given = { to: 'A', hours: 'B', limit: '9', name: 'C', trip: 'D' };
@@ -96,6 +106,8 @@ describe.each(paperChoices.map(({ code }) => code))('papers of a trip in %s', (c
       expect(manifestPaper(given, await language, options).kind).toBe('made');
       expect(itineraryPaper({ ...crew, trips: [given] }, await language, options).kind).toBe('made');
       expect(noticesPaper([given], await language, options).kind).toBe('made');
+      const hauls = [haul, haulByRoad, { ...haul, carrier: null, by: null, limit_kg: null }];
+      expect(haulsPaper({ ...given, hauls }, await language, options).kind).toBe('made');
     }
     expect(itineraryPaper({ ...crew, trips: [] }, await language, options).kind).toBe('made');
     expect([...lacked]).toEqual([]);
@@ -197,6 +209,31 @@ describe('the manifest of a boat', () => {
     const hull = (bytes: Uint8Array) => /\n14 84 m\n[^\n]+ [cv]\n/.exec(contentsOf(bytes)[0]!)?.[0];
     expect(hull(plain.bytes)).toBeDefined();
     expect(hull(arabic.bytes)).toBe(hull(plain.bytes));
+  });
+});
+
+describe('the sheet of goods that are brought before a trip', () => {
+  const said = (hauls: TripOnPaper['hauls']) => pagesOf(haulsPaper({ ...trip, hauls }, english, options));
+
+  it('says what is brought by what, when, and for which trip', () => {
+    const page = said([haul]).join('');
+    expect(page).toContain(squeezed('port to Tavilo Foot'));
+    expect(page).toContain(squeezed('leaves 5 June 2026; back 8 June 2026'));
+    expect(page).toContain(squeezed('for trip C1-4 of Crew one, which leaves 10 June 2026'));
+    expect(page).toContain(squeezed('tank 12,000 L in four shells 4 58 kg 232 kg 2.6 m 2'));
+  });
+
+  it('holds parts and fuel against the limit, by hand; of several runs against what all of them take', () => {
+    // 3 × 122.2 + 100 + 232 + 11.5 + 12 = 722.1 kg of parts; 40 L of petrol 30 kg; 1,600 − 752.1 = 847.9.
+    expect(said([haul]).join('')).toContain(squeezed('limit 1,600 kg: 847 kg to spare'));
+    // 120 L 90 kg; three runs of 300 kg: 900 − 812.1 = 87.9.
+    const three = said([haulByRoad]).join('');
+    expect(three).toContain(squeezed('limit 900 kg: 87 kg to spare'));
+    expect(three).toContain(squeezed('3 runs there and back; no run carries more than 300 kg, its fuel among it.'));
+    expect(three).not.toContain(squeezed('freeboard when loaded'));
+    const tooMuch = said([{ ...haulByRoad, limit_kg: 200 }]).join('');
+    // 812.1 − 600.
+    expect(tooMuch).toContain(squeezed('limit 600 kg: 212 kg TOO MUCH'));
   });
 });
 

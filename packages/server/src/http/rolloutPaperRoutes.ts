@@ -13,7 +13,7 @@ const noticesAsked = paperAsked.extend({ month: z.string().regex(/^\d{4}-(?:0[1-
 
 type Wanted = z.infer<typeof paperAsked>;
 
-/** What of the rollout is printed and carried: the manifest of a trip, notices to villages, the itinerary of a crew, each a PDF. */
+/** What of the rollout is printed and carried: the manifest of a trip, what is brought before it, notices to villages, the itinerary of a crew, each a PDF. */
 export function rolloutPaperRoutes(app: App, { rolloutPapers: papers }: Behind, find: Find): void {
   const wantedOf = (request: { readonly query: Wanted }) => ({
     planId: request.query.plan ?? null,
@@ -22,6 +22,7 @@ export function rolloutPaperRoutes(app: App, { rolloutPapers: papers }: Behind, 
   const ofTrip = { params: answers.tripAsked, querystring: paperAsked };
   for (const [kind, summary] of [
     ['manifest', 'The manifest of one trip, as a PDF in a language of paper.'],
+    ['hauls', 'What is brought to its store before one trip leaves, as a PDF in a language of paper.'],
     ['notices', 'Notices to the villages of one trip, as a PDF in a language of paper.'],
   ] as const)
     app.get(`${one}/rollout/trips/:tripId/${kind}.pdf`, { schema: { summary, ...ofTrip } }, async (request, reply) => {

@@ -1,11 +1,11 @@
-import { itineraryPaper, manifestPaper, noticesPaper, type RolloutPaper } from '@eavewell/paper';
+import { haulsPaper, itineraryPaper, manifestPaper, noticesPaper, type RolloutPaper } from '@eavewell/paper';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 import { loadPaperLanguage } from '@eavewell/words';
 import type { PackMade } from '../kits/packTask.ts';
 
 /** What a paper of the rollout is made of. */
 export interface RolloutPaperAsked {
-  readonly kind: 'manifest' | 'notices' | 'itinerary';
+  readonly kind: 'manifest' | 'hauls' | 'notices' | 'itinerary';
   /** Trips in full, each as JSON, in the order they stand. */
   readonly trips: readonly string[];
   /** Whose itinerary it is, where there may be no trip. */
@@ -15,7 +15,7 @@ export interface RolloutPaperAsked {
   readonly printedAt: string | null;
 }
 
-/** Lays a manifest, an itinerary or notices on paper. */
+/** Lays a manifest, sheets of what is brought, an itinerary or notices on paper. */
 export async function rolloutPaperTask(asked: RolloutPaperAsked): Promise<PackMade> {
   const language = await loadPaperLanguage(asked.language);
   const { printedOn, printedAt } = asked;
@@ -34,6 +34,7 @@ function paperOf(
 ): RolloutPaper {
   const [first] = trips;
   if (kind === 'manifest' && first !== undefined) return manifestPaper(first, language, options);
+  if (kind === 'hauls' && first !== undefined) return haulsPaper(first, language, options);
   if (kind === 'itinerary' && crew !== null) return itineraryPaper({ ...crew, trips }, language, options);
   return noticesPaper(trips, language, options);
 }

@@ -1,5 +1,5 @@
 import { dayOnClock, isoDay } from '@eavewell/engine';
-import type { RolloutSheet } from '@eavewell/tables';
+import type { RolloutSheet, RolloutTripAnswer } from '@eavewell/tables';
 import type { Work } from '@eavewell/work';
 import type { PackMade } from '../kits/packTask.ts';
 import type { OpenProgramme } from '../openProgramme.ts';
@@ -22,15 +22,17 @@ export class RolloutPapers {
     private readonly work: Work,
   ) {}
 
-  /** The manifest of one trip, or the notices to its villages. */
+  /** The manifest of one trip, sheets of what is brought to its store before, or the notices to its villages. */
   async ofTrip(
-    kind: 'manifest' | 'notices',
+    kind: 'manifest' | 'hauls' | 'notices',
     programme: OpenProgramme,
     tripId: string,
     wanted: PaperWanted,
   ): Promise<PaperFound> {
     const found = await this.rollouts.trip(programme, { ...wanted, tripId });
     if (typeof found === 'string') return found;
+    const { hauls } = JSON.parse(found.text) as RolloutTripAnswer;
+    if (kind === 'hauls' && hauls.length === 0) return 'trip';
     return this.laid({ kind, trips: [found.text], crew: null }, wanted);
   }
 

@@ -29,6 +29,7 @@ export type { CarrierLoadsReport, KitsCarriedReport, LoadCountsReport, StowedRep
 export type { PlainSheet, PlainSheetColumn, SheetColumnKind } from './plainSheets.ts';
 export { type RemediesInWords, remediesInWords } from './remedies.ts';
 export {
+  type RolloutHaulReport,
   type RolloutLegReport,
   type RolloutReport,
   type RolloutTripReport,
@@ -36,15 +37,12 @@ export {
   rolloutSchemaText,
   rolloutSchemaVersion,
 } from './rollout.ts';
+export { type RolloutComparison, type RolloutWorking, rolloutComparison, rolloutWorking } from './rolloutFigures.ts';
 export {
-  type RolloutComparison,
   type RolloutSheet,
   type RolloutTripAnswer,
-  type RolloutWorking,
-  rolloutComparison,
   rolloutSheet,
   rolloutTrip,
-  rolloutWorking,
   type SheetCandidate,
   type SheetCrew,
   type SheetStop,

@@ -69,7 +69,8 @@ const trip = z.strictObject({
   nights_count: z.int(),
   waitsFor: z.enum(['nothing', 'stock', 'way', 'carrier', 'notBefore', 'haul']),
   waited_days: z.number(),
-  kg: z.number(),
+  kg: z.number().describe('Parts, without fuel.'),
+  loaded_kg: z.number().describe('Parts and fuel, what is known of them: what is held against the limit.'),
   litres: z.number(),
   cost: z.number(),
   fuel_L: z.number(),
@@ -96,6 +97,26 @@ const trip = z.strictObject({
 });
 
 const crew = z.strictObject({ crewId: z.string(), name: z.string(), trips: z.array(trip) });
+
+/** Goods of a trip are brought from the store that fills its own. */
+const haul = z.strictObject({
+  haulId: z.string(),
+  store: z.string(),
+  from: z.string(),
+  carrierId: z.string().nullable(),
+  by: z.string().nullable().describe('What it is brought by, by name; null: nobody says.'),
+  leaves: day,
+  arrives: day.describe('The last of it is there.'),
+  back: day.nullable().describe('Null: not within the days looked at.'),
+  trips_count: z.int().describe('So often it goes there and back.'),
+  kg: z.number().describe('Goods of all of them.'),
+  fuel_L: z.number().describe('Of all of them, there and back.'),
+  fuel_kg: z.number(),
+  loaded_kg: z.number().describe('Goods and fuel of all of them.'),
+  limit_kg: known.describe('Of one of them; null: no limit.'),
+  left_kg: known.describe('What all of them take, less goods and fuel; below 0: over the limit; null: no limit.'),
+  forTrip: z.string(),
+});
 
 const crewId = z.string().nullable();
 const perhapsDay = day.nullable();
@@ -204,16 +225,7 @@ export const rolloutReport = z
     moneyByMonth: z.array(z.strictObject({ month: z.string(), amount: z.number() })),
     crews: z.array(crew),
     places: z.array(z.strictObject({ id: z.string(), name: z.string() })).describe('Names of the places of the ways.'),
-    hauls: z.array(
-      z.strictObject({
-        store: z.string(),
-        from: z.string(),
-        leaves: day,
-        arrives: day,
-        trips_count: z.int(),
-        forTrip: z.string(),
-      }),
-    ),
+    hauls: z.array(haul).describe('By the day they leave.'),
     stock: z.array(
       z.strictObject({
         store: z.string(),
@@ -251,6 +263,7 @@ export const rolloutReport = z
 
 export type RolloutReport = z.infer<typeof rolloutReport>;
 export type RolloutTripReport = z.infer<typeof trip>;
+export type RolloutHaulReport = z.infer<typeof haul>;
 export type RolloutLegReport = z.infer<typeof leg>;
 
 /**

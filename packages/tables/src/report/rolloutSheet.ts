@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, problem, workingLine } from './parts.ts';
+import { day, problem } from './parts.ts';
 import { rolloutReport } from './rollout.ts';
 import { candidate, proviso } from './rolloutCandidate.ts';
 
@@ -9,7 +9,7 @@ const aStop = aTrip.stops.element.shape;
 const perhapsDay = day.nullable();
 
 /** A kept plan, as a list of them has it. */
-const plan = z.strictObject({
+export const planListed = z.strictObject({
   planId: z.string(),
   name: z.string(),
   from: perhapsDay,
@@ -44,7 +44,7 @@ const tripOfSheet = z.strictObject({
   nights_count: z.int(),
   waitsFor: aTrip.waitsFor,
   waited_days: z.number(),
-  ...{ kg: ofPlanned, litres: ofPlanned, cost: ofPlanned, fuel_L: ofPlanned },
+  ...{ kg: ofPlanned, loaded_kg: ofPlanned, litres: ofPlanned, cost: ofPlanned, fuel_L: ofPlanned },
   stops: z.array(stop),
   legs: z.array(
     z.strictObject({
@@ -117,7 +117,7 @@ export const rolloutSheet = z
     from: day.describe('The first day that is planned anew: today, or the start of the plan.'),
     until: day.describe('The last day that is drawn.'),
     currency: z.string().nullable(),
-    plans: z.array(plan),
+    plans: z.array(planListed),
     planId: z
       .string()
       .nullable()
@@ -211,6 +211,18 @@ export type SheetCrew = z.infer<typeof crewOfSheet>;
 export type SheetStrip = z.infer<typeof strip>;
 export type SheetCandidate = z.infer<typeof candidate>;
 
+const carrier = z.strictObject({
+  carrierId: z.string(),
+  name: z.string(),
+  mode: z.string(),
+  limit_kg: z.number().nullable(),
+  leastFreeboard_m: z.number().nullable(),
+  freeboard_m: z.number().nullable().describe('At its limit.'),
+  freeboardEmpty_m: z.number().nullable().describe('With its crew and nothing else aboard.'),
+  length_m: z.number().nullable(),
+  limitSetBy: z.string().nullable(),
+});
+
 /** One trip in full: the manifest, the legs, what is aboard, cautions. */
 export const rolloutTrip = z.strictObject({
   stamp: z.string(),
@@ -231,19 +243,10 @@ export const rolloutTrip = z.strictObject({
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),
-  carriers: z.array(
-    z.strictObject({
-      carrierId: z.string(),
-      name: z.string(),
-      mode: z.string(),
-      limit_kg: z.number().nullable(),
-      leastFreeboard_m: z.number().nullable(),
-      freeboard_m: z.number().nullable().describe('At its limit.'),
-      freeboardEmpty_m: z.number().nullable().describe('With its crew and nothing else aboard.'),
-      length_m: z.number().nullable(),
-      limitSetBy: z.string().nullable(),
-    }),
-  ),
+  carriers: z.array(carrier),
+  hauls: z
+    .array(z.strictObject({ ...shape.hauls.element.shape, carrier: carrier.nullable() }))
+    .describe('What is brought to its store for it before it leaves.'),
   places: z
     .array(z.strictObject({ placeId: z.string(), name: z.string() }))
     .describe('Names of the places and sites its legs go by.'),
@@ -264,46 +267,3 @@ export const rolloutTrip = z.strictObject({
     .describe('The itinerary, day by day.'),
 });
 export type RolloutTripAnswer = z.infer<typeof rolloutTrip>;
-
-/** How a figure of a plan was reached. */
-export const rolloutWorking = z.strictObject({
-  stamp: z.string(),
-  planId: z.string().nullable(),
-  opens: z.string().describe('The code of the line that was asked for.'),
-  working: z
-    .array(workingLine)
-    .describe('Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar.'),
-});
-export type RolloutWorking = z.infer<typeof rolloutWorking>;
-
-/** Two plans side by side: what differs, for whom, what it costs. */
-export const rolloutComparison = z.strictObject({
-  people_count: z.int().describe('People of all sites that can be planned.'),
-  servedA: shape.served,
-  servedB: shape.served,
-  stamp: z.string(),
-  a: plan,
-  b: plan,
-  said: z.array(z.string()).describe('The difference in sentences, the greatest first.'),
-  finish_days: z.number().describe('b after a: above 0 later.'),
-  waiting_personDays: z.number(),
-  cost: z.number(),
-  fuel_L: z.number(),
-  trips_count: z.int(),
-  sites: z.array(
-    z.strictObject({
-      siteId: z.string(),
-      name: z.string(),
-      people: z.int(),
-      crewA: z.string().nullable(),
-      crewB: z.string().nullable(),
-      servedA: perhapsDay,
-      servedB: perhapsDay,
-      later_days: z.number().nullable(),
-    }),
-  ),
-  byArea: z.array(
-    z.strictObject({ area: z.string().nullable(), people: z.int(), meanA_days: z.number(), meanB_days: z.number() }),
-  ),
-});
-export type RolloutComparison = z.infer<typeof rolloutComparison>;

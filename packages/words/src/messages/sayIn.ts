@@ -39,6 +39,7 @@ function messageOf(texts: LanguageTexts, key: string): string | undefined {
 }
 
 /** Fills messages of one language; null for a message it lacks or that cannot be filled. */
+// long: what one language needs to fill a message, held together
 function fillerOf(texts: LanguageTexts, form: NumberForm) {
   const { code, direction } = texts.language;
   const compiled = new Map<string, Compiled>();

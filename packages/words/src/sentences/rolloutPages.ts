@@ -80,8 +80,16 @@ const rolloutPageIn = ({ say }: Speech) => ({
   stopUnknown: (name: string, people: string, handOver: string) =>
     say('commandLine.rollout.stopUnknown', { name, people, handOver }),
   hauls: say('commandLine.rollout.hauls'),
-  haul: (from: string, store: string, leaves: string, arrives: string, trips: number, forTrip: string) =>
-    say('commandLine.rollout.haul', { from, store, leaves, arrives, trips, forTrip }),
+  haul: (given: {
+    readonly leaves: string;
+    readonly mass: string;
+    readonly from: string;
+    readonly store: string;
+    readonly by: string | null;
+    readonly trips: number;
+    readonly arrives: string;
+    readonly forTrip: string;
+  }) => say('commandLine.rollout.haul', { ...given, by: given.by ?? '', hasBy: yes(given.by !== null) }),
   goods: say('commandLine.rollout.goods'),
   /** The part, its store, what came, what went, the least that was left, and when. */
   goodsColumns: [
@@ -177,6 +185,7 @@ const rolloutPapersIn = ({ say }: Speech) => ({
         ? say('commandLine.rollout.manifest.massUnknown', { pieces })
         : say('commandLine.rollout.manifest.mass', { pieces, mass }),
     apart: say('commandLine.rollout.manifest.apart'),
+    hauls: say('commandLine.rollout.manifest.hauls'),
   },
 });
 

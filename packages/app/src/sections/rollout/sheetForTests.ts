@@ -24,7 +24,17 @@ export function tripForTests(
 ): SheetTrip {
   return {
     ...{ tripId, leaves, back, stops: [...stops], state: 'planned', order: 1, notBefore: null, isLocked: false },
-    ...{ nights_count: 0, waitsFor: 'nothing', waited_days: 0, kg: 0, litres: 0, cost: 0, fuel_L: 0, legs: [] },
+    ...{
+      nights_count: 0,
+      waitsFor: 'nothing',
+      waited_days: 0,
+      kg: 0,
+      loaded_kg: 0,
+      litres: 0,
+      cost: 0,
+      fuel_L: 0,
+      legs: [],
+    },
     ...{ broken: [], isTight: false, tightSaid: null, isOverdue: false, overdueSaid: null, said: `Trip ${tripId}` },
     ...more,
   };
@@ -83,6 +93,7 @@ export const tripWith = (change: Partial<SheetTrip>): SheetTrip => ({
   waitsFor: 'nothing',
   waited_days: 0,
   kg: 900,
+  loaded_kg: 945,
   litres: 2000,
   cost: 700,
   fuel_L: 60,

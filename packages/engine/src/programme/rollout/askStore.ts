@@ -82,6 +82,8 @@ function bring(ready: Retiming, store: number, crewAt: number, trip: number): nu
   hauls.tried++;
   hauls.store[at] = store;
   hauls.arrives[at] = run.arrives;
+  hauls.back[at] = run.back;
+  hauls.kg[at] = ready.aboard_kg[0]!;
   hauls.trips_count[at] = trips_count;
   hauls.forCrew[at] = crewAt;
   hauls.forTrip[at] = trip;

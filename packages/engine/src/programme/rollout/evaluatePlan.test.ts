@@ -117,7 +117,11 @@ describe('evaluatePlan', () => {
     const found = evaluatePlan(problem, plan([0, 1]));
     expect(found.hauls).toEqual([
       // Twice 2 there, 3 back and a litre at 3.
-      { store: 1, leaves: 0, arrives: 3, trips_count: 2, cost: 16, fuel_L: 2, forCrew: 0, forTrip: 0 },
+      // Out on days 0 and 2, a day each way; ten kilograms of each of two sites.
+      {
+        ...{ store: 1, leaves: 0, arrives: 3, back: 4, trips_count: 2, kg: 20 },
+        ...{ cost: 16, fuel_L: 2, forCrew: 0, forTrip: 0 },
+      },
     ]);
     expect(found.trips[0]![0]).toMatchObject({ leaves: 3, waitsFor: 'haul' });
   });

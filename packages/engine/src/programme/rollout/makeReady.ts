@@ -288,7 +288,7 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
     hauls: {
       store: new Int32Array(hauls),
       leaves: numbers(hauls),
-      arrives: numbers(hauls),
+      ...{ arrives: numbers(hauls), back: numbers(hauls), kg: numbers(hauls) },
       cost: numbers(hauls),
       fuel_L: numbers(hauls),
       trips_count: new Int32Array(hauls),

@@ -72,6 +72,8 @@ export function timedHauls({ hauls }: Retiming): readonly TimedHaul[] {
     store: hauls.store[at]!,
     leaves: hauls.leaves[at]!,
     arrives: hauls.arrives[at]!,
+    back: hauls.back[at]!,
+    kg: hauls.kg[at]!,
     trips_count: hauls.trips_count[at]!,
     cost: hauls.cost[at]!,
     fuel_L: hauls.fuel_L[at]!,

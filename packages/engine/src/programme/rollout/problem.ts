@@ -217,8 +217,12 @@ export interface TimedTrip {
 export interface TimedHaul {
   readonly store: number;
   readonly leaves: number;
+  /** When the last of them is there, and back where it came from; Infinity: no way back is open. */
   readonly arrives: number;
+  readonly back: number;
   readonly trips_count: number;
+  /** Goods of all of them. */
+  readonly kg: number;
   /** Of all of them, there and back, fuel among it. */
   readonly cost: number;
   readonly fuel_L: number;

@@ -70,6 +70,8 @@ export interface HaulTimes {
   readonly store: Int32Array;
   readonly leaves: Float64Array;
   readonly arrives: Float64Array;
+  readonly back: Float64Array;
+  readonly kg: Float64Array;
   readonly trips_count: Int32Array;
   readonly cost: Float64Array;
   readonly fuel_L: Float64Array;

@@ -26,8 +26,8 @@ export const CrewList = memo(function CrewList({ sheet, programmeId, inTrip }: A
   return (
     <div className="crew-list">
       {closing.length === 0 ? null : (
-        <section>
-          <h2>{say('rolloutBands.ways')}</h2>
+        <details>
+          <summary>{say('rolloutBands.closing_ways', { count: closing.length })}</summary>
           <ul>
             {closing.map(({ stripId, name, spans }) => (
               <li key={stripId}>
@@ -42,7 +42,7 @@ export const CrewList = memo(function CrewList({ sheet, programmeId, inTrip }: A
               </li>
             ))}
           </ul>
-        </section>
+        </details>
       )}
       {sheet.crews.map((crew) => (
         <Crew key={crew.crewId} {...{ crew, sheet, programmeId, inTrip }} />

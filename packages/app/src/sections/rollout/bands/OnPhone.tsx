@@ -9,7 +9,7 @@ import type { ByHandOnBands } from './CrewsBand.tsx';
 import { massAboard } from './massAboard.ts';
 import { StockList } from './StockList.tsx';
 import { goesOn, type NotThere, notThereYet, type StockAhead, stockAhead } from './stockAhead.ts';
-import { leavingNext, peopleOf, statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
+import { goingNext, haulValues, peopleOf, type SheetHaul, statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
 import './phone.css';
 
 /** Trips that leave next, and names of what is not there yet, at the most. Ours. */
@@ -28,16 +28,22 @@ export const OnPhone = memo(function OnPhone({
   const { say } = useLanguage();
   const { sheet } = at;
   const ahead = useMemo(() => stockAhead(sheet), [sheet]);
-  const next = leavingNext(sheet).slice(0, trips_most);
+  const all = goingNext(sheet);
+  const beyond = all.filter(({ kind }) => kind === 'trip')[trips_most];
+  const next = beyond === undefined ? all : all.slice(0, all.indexOf(beyond));
   return (
     <>
       <section className="next-trips" aria-labelledby="next-trips">
         <h2 id="next-trips">{say('rolloutBands.leaving')}</h2>
         {next.length === 0 ? <p>{say('rolloutBands.leaving_none')}</p> : null}
         <ol>
-          {next.map((of) => (
-            <NextTrip key={of.trip.tripId} of={of} ahead={ahead} {...at} />
-          ))}
+          {next.map((one) =>
+            one.kind === 'trip' ? (
+              <NextTrip key={one.of.trip.tripId} of={one.of} ahead={ahead} {...at} />
+            ) : (
+              <NextHaul key={one.haul.haulId} haul={one.haul} {...at} />
+            ),
+          )}
         </ol>
       </section>
       <StockList ahead={ahead} sheet={sheet} />
@@ -52,7 +58,7 @@ function NextTrip({ of, ahead, sheet, programmeId }: At & { of: TripOfCrew; ahea
   const { trip, crew } = of;
   const states = statesOf(trip, language);
   const leaves = numbers.date(trip.leaves);
-  const kg = trip.kg === null ? null : massAboard(trip.kg, trip, language);
+  const kg = trip.loaded_kg === null ? null : massAboard(trip.loaded_kg, trip, language);
   const missing = notThereYet(ahead, crew.store, trip.leaves);
   return (
     <li>
@@ -87,6 +93,30 @@ function NextTrip({ of, ahead, sheet, programmeId }: At & { of: TripOfCrew; ahea
         })}
       >
         {say('rolloutBands.manifest')}
+      </Link>
+    </li>
+  );
+}
+
+function NextHaul({ haul, sheet, programmeId }: At & { readonly haul: SheetHaul }) {
+  const language = useLanguage();
+  const { say, numbers } = language;
+  const values = haulValues(haul, sheet, language);
+  return (
+    <li>
+      <p>
+        <b>{say('rolloutBands.haul', values)}</b>{' '}
+        {say('rolloutBands.next_load', { kg: numbers.quantity(Math.round(haul.loaded_kg), 'kg') })}
+      </p>
+      <Link
+        className="next-manifest"
+        to="/p/$programmeId/rollout/trips/$tripId"
+        params={{ programmeId, tripId: haul.forTrip }}
+        search={sheet.planId === null ? {} : { plan: sheet.planId }}
+        hash="trip-hauls"
+        aria-label={say('rolloutBands.haul_list_of', values)}
+      >
+        {say('rolloutBands.haul_list')}
       </Link>
     </li>
   );

@@ -5,7 +5,7 @@ import { Button, Dialog, Heading, Popover } from 'react-aria-components';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
 import { massAboard } from './massAboard.ts';
-import { statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
+import { haulsFor, haulValues, statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
 
 /** A trip that was pressed: all that the sheet knows of it, and where its papers are. */
 export function TripOpened({
@@ -63,7 +63,9 @@ export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
   const nights = say('rolloutBands.nights', { count: trip.nights_count });
   // Of a trip that left the load is not worked out any more.
   const load =
-    trip.kg === null ? nights : say('rolloutBands.load', { kg: massAboard(trip.kg, trip, language), nights });
+    trip.loaded_kg === null
+      ? nights
+      : say('rolloutBands.load', { kg: massAboard(trip.loaded_kg, trip, language), nights });
   return (
     <>
       {states.length === 0 ? null : <p className="small">{states.join(', ')}</p>}
@@ -154,26 +156,42 @@ function StopDays({
   );
 }
 
-/** Where a trip's manifest and its crew's itinerary are. */
+/** What is brought for a trip, and where its manifest and its crew's itinerary are. */
 export function TripPapers({
   of: { trip, crew },
   sheet,
   programmeId,
 }: {
   readonly of: TripOfCrew;
-  readonly sheet: Pick<RolloutSheet, 'planId'>;
+  readonly sheet: Pick<RolloutSheet, 'planId' | 'hauls' | 'places'>;
   readonly programmeId: string;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const search = sheet.planId === null ? {} : { plan: sheet.planId };
   return (
-    <p className="trip-papers on-screen">
-      <Link to="/p/$programmeId/rollout/trips/$tripId" params={{ programmeId, tripId: trip.tripId }} search={search}>
-        {say('rolloutBands.manifest')}
-      </Link>{' '}
-      <Link to="/p/$programmeId/rollout/crews/$crewId" params={{ programmeId, crewId: crew.crewId }} search={search}>
-        {say('rolloutBands.itinerary', { crew: crew.name })}
-      </Link>
-    </p>
+    <>
+      {haulsFor(sheet, trip).map((haul) => (
+        <p key={haul.haulId} className="small">
+          {say('rolloutBands.haul', haulValues(haul, sheet, language))}{' '}
+          <Link
+            to="/p/$programmeId/rollout/trips/$tripId"
+            params={{ programmeId, tripId: trip.tripId }}
+            search={search}
+            hash="trip-hauls"
+          >
+            {say('rolloutBands.haul_list')}
+          </Link>
+        </p>
+      ))}
+      <p className="trip-papers on-screen">
+        <Link to="/p/$programmeId/rollout/trips/$tripId" params={{ programmeId, tripId: trip.tripId }} search={search}>
+          {say('rolloutBands.manifest')}
+        </Link>{' '}
+        <Link to="/p/$programmeId/rollout/crews/$crewId" params={{ programmeId, crewId: crew.crewId }} search={search}>
+          {say('rolloutBands.itinerary', { crew: crew.name })}
+        </Link>
+      </p>
+    </>
   );
 }

@@ -1,7 +1,17 @@
 import { loadAppLanguage } from '@eavewell/words/app';
 import { describe, expect, it } from 'vitest';
 import { crewForTests, sheetForTests, stopForTests, tripForTests } from '../sheetForTests.ts';
-import { byWayOf, crewWords, leavingNext, lookOf, statesOf, tripLabel, waitWords } from './tripWords.ts';
+import {
+  byWayOf,
+  crewWords,
+  goingNext,
+  haulValues,
+  leavingNext,
+  lookOf,
+  statesOf,
+  tripLabel,
+  waitWords,
+} from './tripWords.ts';
 
 const english = await loadAppLanguage('en');
 await english.more();
@@ -75,5 +85,32 @@ describe('who leaves next', () => {
       crewForTests('2', [of('d', '2026-06-08', 'underWay'), of('e', '2026-06-18')]),
     ]);
     expect(leavingNext(sheet).map(({ trip: { tripId } }) => tripId)).toEqual(['e', 'b', 'c']);
+  });
+});
+
+describe('goods that are brought before a trip', () => {
+  const haul = {
+    ...{ haulId: 'b-shed', store: 'shed', from: 'port', carrierId: 'boat', by: 'Longboat', forTrip: 'b' },
+    ...{ leaves: '2026-06-18', arrives: '2026-06-19', back: null, trips_count: 2, kg: 900, fuel_L: 40, fuel_kg: 30 },
+    ...{ loaded_kg: 930, limit_kg: 500, left_kg: 70 },
+  };
+  const of = (tripId: string, leaves: string) => tripForTests(tripId, leaves, leaves, []);
+  const sheet = sheetForTests([crewForTests('1', [of('a', '2026-06-18'), of('b', '2026-06-20')])], {
+    hauls: [haul, { ...haul, haulId: 'x', forTrip: 'gone' }],
+    places: [
+      { placeId: 'port', name: 'Rovufane', kind: null, latitude_deg: null, longitude_deg: null },
+      { placeId: 'shed', name: 'Wendomey shed', kind: null, latitude_deg: null, longitude_deg: null },
+    ],
+  });
+
+  it('stand among the trips by the day they leave, before the trips of that day', () => {
+    const said = goingNext(sheet).map((one) => (one.kind === 'haul' ? one.haul.haulId : one.of.trip.tripId));
+    expect(said).toEqual(['b-shed', 'a', 'b']);
+  });
+
+  it('are told with what brings them, from where to where, and when', () => {
+    expect(english.say('rolloutBands.haul', haulValues(haul, sheet, english))).toBe(
+      '18 June 2026: Longboat brings goods from Rovufane to Wendomey shed, 2 runs; all there 19 June 2026.',
+    );
   });
 });

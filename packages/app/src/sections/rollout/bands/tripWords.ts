@@ -84,6 +84,42 @@ export function leavingNext({ crews }: Pick<RolloutSheet, 'crews'>): readonly Tr
     .sort((a, b) => (a.trip.leaves === b.trip.leaves ? 0 : a.trip.leaves < b.trip.leaves ? -1 : 1));
 }
 
+export type SheetHaul = RolloutSheet['hauls'][number];
+
+/** What leaves next: a trip, or goods that are brought for one. */
+export type Going =
+  | { readonly kind: 'trip'; readonly day: string; readonly of: TripOfCrew }
+  | { readonly kind: 'haul'; readonly day: string; readonly haul: SheetHaul; readonly of: TripOfCrew };
+
+/** Trips that are still to leave and what is brought for them, the next first; on one day what is brought. */
+export function goingNext(sheet: Pick<RolloutSheet, 'crews' | 'hauls'>): readonly Going[] {
+  const trips = leavingNext(sheet);
+  const hauls = sheet.hauls.flatMap((haul): readonly Going[] => {
+    const of = trips.find(({ trip }) => trip.tripId === haul.forTrip);
+    return of === undefined ? [] : [{ kind: 'haul', day: haul.leaves, haul, of }];
+  });
+  const all: readonly Going[] = [...hauls, ...trips.map((of): Going => ({ kind: 'trip', day: of.trip.leaves, of }))];
+  return all.toSorted((a, b) => (a.day === b.day ? 0 : a.day < b.day ? -1 : 1));
+}
+
+/** What is brought for a trip. */
+export const haulsFor = ({ hauls }: Pick<RolloutSheet, 'hauls'>, { tripId }: Pick<SheetTrip, 'tripId'>) =>
+  hauls.filter(({ forTrip }) => forTrip === tripId);
+
+/** What the words of what is brought are made with. */
+export function haulValues(
+  { by, from, store, leaves, arrives, back, trips_count }: SheetHaul,
+  { places }: { readonly places: readonly { readonly placeId: string; readonly name: string }[] },
+  { numbers }: Pick<Words, 'numbers'>,
+) {
+  const name = (id: string) => places.find(({ placeId }) => placeId === id)?.name ?? id;
+  return {
+    ...{ by: by ?? '', hasBy: by === null ? 'no' : 'yes', from: name(from), store: name(store), runs: trips_count },
+    ...{ leaves: numbers.date(leaves), arrives: numbers.date(arrives) },
+    ...{ back: back === null ? '' : numbers.date(back), hasBack: back === null ? 'no' : 'yes' },
+  };
+}
+
 /** Every trip with its crew. */
 export const tripsOf = ({ crews }: Pick<RolloutSheet, 'crews'>): readonly TripOfCrew[] =>
   crews.flatMap((crew) => crew.trips.map((trip) => ({ trip, crew })));

@@ -39,7 +39,17 @@ const plainStop = ({ siteId }: StopAsMoved): SheetStop => ({
 
 const plainTrip = (tripId: string, leaves: string, back: string): SheetTrip => ({
   ...{ tripId, leaves, back, state: 'planned', order: 0, notBefore: null, isLocked: false, nights_count: 0, stops: [] },
-  ...{ waitsFor: 'nothing', waited_days: 0, kg: null, litres: null, cost: 0, fuel_L: 0, legs: [], broken: [] },
+  ...{
+    waitsFor: 'nothing',
+    waited_days: 0,
+    kg: null,
+    loaded_kg: null,
+    litres: null,
+    cost: 0,
+    fuel_L: 0,
+    legs: [],
+    broken: [],
+  },
   ...{ isTight: false, tightSaid: null, isOverdue: false, overdueSaid: null, said: '' },
 });
 

@@ -29,7 +29,7 @@ const answer: RolloutTripAnswer = {
     leg('S2', 'store', '2026-06-14', 'river'),
   ],
   aboard: [part('S2', 30), part('S1', 50)],
-  ...{ carriers: [], crew_kg: null, fuel_kg: null, cautions: [], places: [] },
+  ...{ carriers: [], hauls: [], crew_kg: null, fuel_kg: null, cautions: [], places: [] },
   days: [
     day('2026-06-10', 'S1'),
     day('2026-06-11', 'S1'),

@@ -4,6 +4,7 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { haulValues } from '../bands/tripWords.ts';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { LoadList } from './LoadList.tsx';
 import { kg, massOf } from './masses.ts';
@@ -59,9 +60,13 @@ export function TripSheet() {
           {...{ programmeId, planId }}
           papers={[
             { path: `trips/${encodeURIComponent(tripId)}/manifest.pdf`, name: say('rolloutTrip.manifest_pdf') },
+            ...(answer.hauls.length === 0
+              ? []
+              : [{ path: `trips/${encodeURIComponent(tripId)}/hauls.pdf`, name: say('rolloutTrip.hauls_pdf') }]),
             { path: `trips/${encodeURIComponent(tripId)}/notices.pdf`, name: say('rolloutTrip.notices_pdf') },
           ]}
         />
+        <Hauls answer={answer} />
         <Facts load={load} answer={answer} />
         {load.isAfloat ? <TripBoat load={load} /> : null}
         <LoadList {...{ load, programmeId }} trip={answer} />
@@ -69,6 +74,24 @@ export function TripSheet() {
       </div>
       <TripCautions of={answer.cautions} />
     </article>
+  );
+}
+
+/** What is brought to its store before it leaves: without it the trip waits. */
+function Hauls({ answer }: { readonly answer: RolloutTripAnswer }) {
+  const language = useLanguage();
+  const { say } = language;
+  if (answer.hauls.length === 0) return null;
+  return (
+    <section aria-labelledby="trip-hauls">
+      <h2 id="trip-hauls">{say('rolloutTrip.hauls')}</h2>
+      <ul>
+        {answer.hauls.map((haul) => (
+          <li key={haul.haulId}>{say('rolloutBands.haul', haulValues(haul, answer, language))}</li>
+        ))}
+      </ul>
+      <p className="small">{say('rolloutTrip.hauls_wait')}</p>
+    </section>
   );
 }
 
