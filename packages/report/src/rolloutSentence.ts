@@ -1,6 +1,6 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import type { SheetTold } from './rolloutSheetTold.ts';
-import { optimal_fraction, roundedUp, waiting } from './rolloutSums.ts';
+import { optimal_fraction, waiting } from './rolloutSums.ts';
 import { dayAt, daysAt, dayWithin, isServed } from './rolloutTold.ts';
 
 /** When all sites of the plan drink. */
@@ -53,7 +53,7 @@ export function sentenceOf(told: SheetTold): string {
 const boundSaid = (gap: number, { say, numbers }: SheetTold['language']): string =>
   say('rolloutAnswers.bound', {
     isOptimal: gap <= optimal_fraction ? 'yes' : 'no',
-    gap: numbers.percent(roundedUp(gap)),
+    gap: numbers.percentAtMost(gap),
   });
 
 /** What is worth a line below it: how far from the best plan possible, and sites that no trip goes to. */

@@ -62,16 +62,13 @@ export function waiting(told: Told): RolloutReport['waiting'] {
             ...{ name: bounds.best.name, weighted: bounds.best.waiting, gap_fraction: gap },
             said: say('rolloutReport.bound.said', {
               isOptimal: gap <= optimal_fraction ? 'yes' : 'no',
-              gap: numbers.percent(roundedUp(gap)),
+              gap: numbers.percentAtMost(gap),
               name: say(`rolloutReport.bound.${bounds.best.name}`),
             }),
             all: bounds.all.map(({ name, waiting: weighted }) => ({ name, weighted })),
           },
   };
 }
-
-/** A share as it is told of a bound: up to the next tenth of a per cent, so that no gap is told smaller than it is. */
-export const roundedUp = (share: number): number => Math.ceil(share * 1000) / 1000;
 
 /** Up to so much above a bound a plan is called the best possible; issue of taste, far below what a day of travel moves. */
 export const optimal_fraction = 0.0005;

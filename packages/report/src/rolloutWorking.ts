@@ -22,7 +22,6 @@ import type { RolloutWorking } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { sheetTold } from './rolloutSheet.ts';
 import type { SheetGiven, SheetTold } from './rolloutSheetTold.ts';
-import { roundedUp } from './rolloutSums.ts';
 import { workingReport } from './siteReport.ts';
 
 /** A figure of the rollout whose working is asked for. */
@@ -153,7 +152,7 @@ function lineSaid(told: SheetTold, line: WorkingLine): RolloutWorking['working']
   return {
     ...reported,
     ...daySaid(told, line.code, line.value, line.unit),
-    ...(line.code === 'rollout.gap' ? { said: told.language.numbers.percent(roundedUp(line.value as number)) } : {}),
+    ...(line.code === 'rollout.gap' ? { said: told.language.numbers.percentAtMost(line.value as number) } : {}),
     inputs: reported.inputs.map((input, at) => {
       const { name, value, unit }: WorkingInput = line.inputs[at]!;
       return { ...input, ...daySaid(told, name, value, unit) };

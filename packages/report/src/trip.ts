@@ -8,3 +8,4 @@ export {
   type TripLoad,
   type TripLoaded,
 } from './rolloutLoad.ts';
+export { kg } from './rolloutLoadSaid.ts';

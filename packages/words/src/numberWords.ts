@@ -16,6 +16,8 @@ export interface NumberWords {
   /** An amount of money with its currency. */
   money(amount: number, currency: string): string;
   percent(value_fraction: number): string;
+  /** Up to the next tenth of a per cent: what is said to be at most so much is never told smaller than it is. */
+  percentAtMost(value_fraction: number): string;
   /** "likely 13 to 21", without a unit of its own: the figure beside it carries it. */
   likely(range: Range): string;
   /** "13 to 21", below a header that says likely. */

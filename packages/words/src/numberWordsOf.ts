@@ -189,6 +189,7 @@ export function numberWordsOf(say: SayOf<AppMessageKey>, form: NumberForm): Numb
     ofYears: (good, all) => say('numbers.ofYears', { good: figures.whole(good), all: Math.round(all) }),
     money: (amount, currency) => say('numbers.money', { amount: figures.figure(amount), currency }),
     percent,
+    percentAtMost: (value_fraction) => percent(Math.ceil(value_fraction * 1000) / 1000),
     likely: (range) => say('numbers.likely', { range: between(ends(range).from, ends(range).to) }),
     range: (range) => between(ends(range).from, ends(range).to),
     rangeOfYears: (range, coming) =>

@@ -38,12 +38,12 @@ const rolloutProgressIn = ({ say, numbers }: Speech) => ({
   searching: (left: number, waiting: number, gap: number | null) =>
     say('commandLine.rollout.searching', {
       ...{ done: numbers.percent(1 - left), waiting, hasGap: yes(gap !== null) },
-      gap: gap === null ? '' : numbers.percent(Math.ceil(gap * 1000) / 1000),
+      gap: gap === null ? '' : numbers.percentAtMost(gap),
     }),
   bounding: (left: number, gap: number | null) =>
     say('commandLine.rollout.bounding', {
       ...{ done: numbers.percent(1 - left), hasGap: yes(gap !== null) },
-      gap: gap === null ? '' : numbers.percent(Math.ceil(gap * 1000) / 1000),
+      gap: gap === null ? '' : numbers.percentAtMost(gap),
     }),
   drawing: (done: number, all: number) => say('commandLine.rollout.drawing', { done, all }),
   comparing: (done: number, all: number) => say('commandLine.rollout.comparing', { done, all }),

@@ -34,6 +34,8 @@ export function FindSite({ sites, onFound }: { readonly sites: MapSites; onFound
         onFound(sites.keyAt(place));
       }}
       allowsEmptyCollection
+      // The list closes when the page scrolls: what was typed stays.
+      allowsCustomValue
     >
       <Label>{say('map.find')}</Label>
       <div>

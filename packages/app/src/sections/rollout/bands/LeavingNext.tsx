@@ -2,6 +2,7 @@ import type { RolloutSheet } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import { memo, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { HaulLink } from './HaulLink.tsx';
 import { massAboard } from './massAboard.ts';
 import { byWayOf, type Going, goingNext, haulsFor, haulValues, peopleOf, type TripOfCrew } from './tripWords.ts';
 
@@ -121,15 +122,7 @@ function HaulRow({
       <td className="num">{numbers.quantity(Math.round(haul.loaded_kg), 'kg')}</td>
       <td>{haul.back === null ? say('numbers.notKnown') : values.back}</td>
       <td className="on-screen">
-        <Link
-          to="/p/$programmeId/rollout/trips/$tripId"
-          params={{ programmeId, tripId: haul.forTrip }}
-          search={sheet.planId === null ? {} : { plan: sheet.planId }}
-          hash="trip-hauls"
-          aria-label={say('rolloutBands.haul_list_of', values)}
-        >
-          {say('rolloutBands.haul_list')}
-        </Link>
+        <HaulLink haul={haul} sheet={sheet} programmeId={programmeId} />
       </td>
     </tr>
   );

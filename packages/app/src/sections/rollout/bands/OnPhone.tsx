@@ -6,6 +6,7 @@ import { dateOf } from './axis.ts';
 import { CrewList } from './CrewList.tsx';
 import { TripMark } from './CrewRow.tsx';
 import type { ByHandOnBands } from './CrewsBand.tsx';
+import { HaulLink } from './HaulLink.tsx';
 import { massAboard } from './massAboard.ts';
 import { StockList } from './StockList.tsx';
 import { goesOn, type NotThere, notThereYet, type StockAhead, stockAhead } from './stockAhead.ts';
@@ -108,16 +109,7 @@ function NextHaul({ haul, sheet, programmeId }: At & { readonly haul: SheetHaul 
         <b>{say('rolloutBands.haul', values)}</b>{' '}
         {say('rolloutBands.next_load', { kg: numbers.quantity(Math.round(haul.loaded_kg), 'kg') })}
       </p>
-      <Link
-        className="next-manifest"
-        to="/p/$programmeId/rollout/trips/$tripId"
-        params={{ programmeId, tripId: haul.forTrip }}
-        search={sheet.planId === null ? {} : { plan: sheet.planId }}
-        hash="trip-hauls"
-        aria-label={say('rolloutBands.haul_list_of', values)}
-      >
-        {say('rolloutBands.haul_list')}
-      </Link>
+      <HaulLink className="next-manifest" haul={haul} sheet={sheet} programmeId={programmeId} />
     </li>
   );
 }

@@ -1,7 +1,8 @@
+import { kg } from '@eavewell/report/trip';
 import type { RolloutSheet, RolloutTripAnswer } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
-import { kg, massOf } from '../trip/masses.ts';
+import { massOf } from '../trip/masses.ts';
 import { partWords } from '../trip/partWords.ts';
 import { type DayCard, dayCards } from './dayCards.ts';
 

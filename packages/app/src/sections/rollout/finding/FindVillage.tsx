@@ -75,6 +75,8 @@ function NameField({ villages, onChosen }: { readonly villages: Villages; onChos
         onChosen(village.siteId);
       }}
       allowsEmptyCollection
+      // The list closes when the page scrolls, as it does where a keyboard comes up: what was typed stays.
+      allowsCustomValue
     >
       <Label>{say('rolloutFinding.label')}</Label>
       <div>

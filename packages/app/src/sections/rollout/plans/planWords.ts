@@ -4,9 +4,6 @@ import type { SearchState } from './useSearch.ts';
 
 type Language = Pick<AppLanguage, 'say' | 'numbers'>;
 
-/** Shares are said to whole parts of a hundred, rounded up: never better than it is. */
-const upTo = (fraction: number) => Math.ceil(fraction * 100) / 100;
-
 /** How far a search is, what it has found, and how much better the best can be. */
 export function searchWords(
   state: Pick<SearchState, 'waiting' | 'bound' | 'gap_fraction'>,
@@ -19,7 +16,7 @@ export function searchWords(
   const gap =
     state.gap_fraction === null
       ? say('rolloutPlans.search_no_bound')
-      : say('rolloutPlans.search_gap', { gap: numbers.percent(upTo(state.gap_fraction)) });
+      : say('rolloutPlans.search_gap', { gap: numbers.percentAtMost(state.gap_fraction) });
   return `${found} ${gap}`.trim();
 }
 

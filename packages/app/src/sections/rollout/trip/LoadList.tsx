@@ -1,7 +1,7 @@
-import type { AboardLine, StopLoad, TripLoad } from '@eavewell/report/trip';
+import { type AboardLine, kg, type StopLoad, type TripLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
-import { kg, massOf } from './masses.ts';
+import { massOf } from './masses.ts';
 import { partWords } from './partWords.ts';
 import { type TickKind, tickKinds, tickOf, useTicks } from './ticks.ts';
 

@@ -1,4 +1,4 @@
-import { loadOfTrip, type TripLoad } from '@eavewell/report/trip';
+import { kg, loadOfTrip, type TripLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
@@ -7,7 +7,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { haulValues } from '../bands/tripWords.ts';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { LoadList } from './LoadList.tsx';
-import { kg, massOf } from './masses.ts';
+import { massOf } from './masses.ts';
 import { TripBoat } from './TripBoat.tsx';
 import { TripCautions } from './TripCautions.tsx';
 import { TripPapers } from './TripPapers.tsx';

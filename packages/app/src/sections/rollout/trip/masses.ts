@@ -1,9 +1,5 @@
-import type { StopLoad } from '@eavewell/report/trip';
+import { kg, type StopLoad } from '@eavewell/report/trip';
 import type { AppLanguage } from '@eavewell/words/app';
-
-/** A mass to the tenth under a hundred kilograms, whole above. */
-export const kg = (mass_kg: number, { numbers }: Pick<AppLanguage, 'numbers'>): string =>
-  numbers.quantity(mass_kg < 100 ? Math.round(mass_kg * 10) / 10 : Math.round(mass_kg), 'kg');
 
 /** The mass of what lies together, as far as it is known. */
 export function massOf(

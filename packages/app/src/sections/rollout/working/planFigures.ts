@@ -31,9 +31,7 @@ export function planFigures(
         mean: numbers.days(Math.round(waiting.mean_days)),
       }),
     ),
-    ...(gap === null
-      ? []
-      : [named('bound', say('rolloutPlans.figure_gap', { gap: numbers.percent(Math.ceil(gap * 1000) / 1000) }))]),
+    ...(gap === null ? [] : [named('bound', say('rolloutPlans.figure_gap', { gap: numbers.percentAtMost(gap) }))]),
     named('cost', isCostAtLeast ? say('rolloutPlans.figure_atLeast', { cost: money }) : money),
   ];
 }
