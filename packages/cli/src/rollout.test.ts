@@ -93,6 +93,9 @@ describe('rollout of a programme', () => {
       for (const caution of ['A life vest', 'The local skipper decides', 'mark of the freeboard', 'after dark'])
         expect(text).toContain(caution);
       expect(text).toContain('Chlorine and fuel are both on this list');
+      // Nobody states a stock of chlorine; of taps somebody does.
+      expect(text).toContain('Chlorine – in store?');
+      expect(text).not.toContain('Tap – in store?');
     }
   });
 

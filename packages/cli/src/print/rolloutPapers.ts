@@ -6,7 +6,7 @@ import { Sheet } from './sheet.ts';
 import type { Look } from './terminal.ts';
 
 const { rollout: words } = spoken.commandLine;
-const { numbers } = spoken;
+const { numbers, say } = spoken;
 
 type Crew = RolloutReport['crews'][number];
 type TripOfPaper = CrewOfPaper['trips'][number];
@@ -90,12 +90,15 @@ function manifest(report: RolloutReport, trip: RolloutTripReport, ofPaper: TripO
     haulLines(sheet, ofPaper.hauls, namesOf(report));
   }
   if (trip.aboard.length === 0) sheet.line(words.manifest.nothing);
+  const presumed = new Set(ofPaper.aboard.flatMap(({ partId, isPresumed }) => (isPresumed ? [partId] : [])));
   let siteId: string | null = null;
   for (const one of trip.aboard) {
     if (one.siteId !== siteId) sheet.heading(words.manifest.forSite(namesOf(report)(one.siteId), one.siteId));
     siteId = one.siteId;
     const mass = one.mass_kg === null ? null : numbers.quantity(one.mass_kg, 'kg');
-    sheet.line(words.manifest.pieces(piecesSaid(one, spoken), mass), 2, 0, '[ ]');
+    const pieces = piecesSaid(one, spoken);
+    const said = presumed.has(one.partId) ? say('rolloutPapers.presumed', { name: pieces }) : pieces;
+    sheet.line(words.manifest.pieces(said, mass), 2, 0, '[ ]');
   }
   sheet.blank();
   sheet.table(
