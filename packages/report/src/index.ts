@@ -16,7 +16,7 @@ export { rolloutComparison } from './rolloutComparison.ts';
 export { daysOfTrip, type TripDated, type TripDay, type TripEvent } from './rolloutDays.ts';
 export { loadOfHaul } from './rolloutHauls.ts';
 export { type AboardLine, loadOfTrip, type StopLoad, type TripLoad, type TripLoaded } from './rolloutLoad.ts';
-export { againstSaid, kg, massOf, type TotalSaid, totalsOfHaul, totalsOfLoad } from './rolloutLoadSaid.ts';
+export { againstSaid, kg, massAboard, massOf, type TotalSaid, totalsOfHaul, totalsOfLoad } from './rolloutLoadSaid.ts';
 export { type CrewOfPaper, crewsOnPaper, type OnPaperGiven } from './rolloutOnPaper.ts';
 export { isOfPlans, isOfRollout } from './rolloutProblems.ts';
 export { rolloutReport } from './rolloutReport.ts';

@@ -11,8 +11,13 @@ export type TripEvent =
   | { readonly kind: 'load'; readonly placeId: string }
   | { readonly kind: 'go'; readonly leg: RolloutLegReport }
   | { readonly kind: 'work'; readonly stop: Stop }
-  /** `aboard_kg`: what is left aboard, of what has a mass. */
-  | { readonly kind: 'handOver'; readonly stop: Stop; readonly aboard_kg: number }
+  /** `aboard_kg`: what is left aboard, of what has a mass, for the stops of `isAboardFor`. */
+  | {
+      readonly kind: 'handOver';
+      readonly stop: Stop;
+      readonly aboard_kg: number;
+      readonly isAboardFor: readonly Stop[];
+    }
   | { readonly kind: 'home'; readonly placeId: string };
 
 /** One day of a trip. */
@@ -62,7 +67,8 @@ export function daysOfTrip({ trip, legs, aboard, days }: TripDated, store: strin
     day = later(day, stop.starts);
     events.push({ day, event: { kind: 'work', stop } });
     day = later(day, stop.handOver);
-    events.push({ day, event: { kind: 'handOver', stop, aboard_kg } });
+    const isAboardFor = trip.stops.filter(({ siteId }) => left.has(siteId));
+    events.push({ day, event: { kind: 'handOver', stop, aboard_kg, isAboardFor } });
   }
   const last = legs.at(-1);
   if (last !== undefined) events.push({ day: later(day, trip.back), event: { kind: 'home', placeId: last.to } });

@@ -16,6 +16,22 @@ export function massOf({ mass_kg, unweighed_count, isKitInPart }: MassOf, { say,
   return unweighed_count > 0 || isKitInPart ? say('rolloutPapers.at_least', { mass }) : mass;
 }
 
+/**
+ * A mass that is aboard for these stops: at least so much where the kit of one could not all be counted.
+ *
+ * @param mass_kg - as far as it is known [kg]
+ * @param stops - what it is for
+ * @param language - words
+ * @returns the mass in words
+ * @definition ours: docs/decisions/0395-what-a-plan-leans-on.md
+ */
+export const massAboard = (
+  mass_kg: number,
+  stops: readonly { readonly isKitInPart: boolean }[],
+  language: Language,
+): string =>
+  massOf({ mass_kg, unweighed_count: 0, isKitInPart: stops.some(({ isKitInPart }) => isKitInPart) }, language);
+
 /** A mass to the tenth under a hundred, whole above. */
 export const kg = (mass_kg: number, { numbers }: Pick<Language, 'numbers'>): string =>
   numbers.quantity(mass_kg < 100 ? Math.round(mass_kg * 10) / 10 : Math.round(mass_kg), 'kg');

@@ -1,4 +1,4 @@
-import { type CrewOfPaper, kg, loadOfTrip, piecesSaid, totalsOfLoad } from '@eavewell/report';
+import { type CrewOfPaper, loadOfTrip, massAboard, piecesSaid, totalsOfLoad } from '@eavewell/report';
 import type { RolloutReport, RolloutTripReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import { haulLines } from './rolloutPage.ts';
@@ -44,7 +44,9 @@ function itinerary(report: RolloutReport, crew: Crew, sheet: Sheet): string {
     sheet.heading(trip.tripId);
     sheet.line(trip.said);
     const pieces_count = trip.aboard.reduce((sum, { count }) => sum + count, 0);
-    sheet.line(words.itinerary.take(pieces_count, kg(trip.loaded_kg, spoken), manifestFile(trip.tripId)));
+    sheet.line(
+      words.itinerary.take(pieces_count, massAboard(trip.loaded_kg, trip.stops, spoken), manifestFile(trip.tripId)),
+    );
     const porters_count = Math.max(0, ...trip.legs.map((leg) => leg.porters_count));
     if (porters_count > 0) sheet.line(words.itinerary.porters(porters_count));
     days(sheet, trip, namesOf(report));

@@ -1,4 +1,4 @@
-import { daysOfTrip, kg, type TripDay, type TripEvent } from '@eavewell/report';
+import { daysOfTrip, massAboard, type TripDay, type TripEvent } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { mm } from '../document/sheetSize.ts';
@@ -115,7 +115,7 @@ function eventSaid(event: TripEvent, given: TripOnPaper, language: Language): re
       aboard.reduce((sum, { count }) => sum + count, 0),
       '',
     );
-    const mass = trip.kg === null ? say('rolloutPapers.weight_not_known') : kg(trip.kg, language);
+    const mass = trip.kg === null ? say('rolloutPapers.weight_not_known') : massAboard(trip.kg, trip.stops, language);
     return [say('rolloutPapers.load', { place: name(event.placeId), mass, pieces, trip: trip.tripId })];
   }
   if (event.kind === 'home') return [say('rolloutPapers.home', { place: name(event.placeId) })];
@@ -123,7 +123,7 @@ function eventSaid(event: TripEvent, given: TripOnPaper, language: Language): re
   const { stop } = event;
   const people = numbers.people(stop.people);
   if (event.kind === 'work') return [say('rolloutPapers.work', { site: stop.name, people })];
-  const after = kg(event.aboard_kg, language);
+  const after = massAboard(event.aboard_kg, event.isAboardFor, language);
   return [
     stop.served === null
       ? say('rolloutPapers.hand_over_undated', { site: stop.name, people })

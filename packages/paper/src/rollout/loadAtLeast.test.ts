@@ -2,6 +2,7 @@ import { loadPaperLanguage } from '@eavewell/words';
 import { expect, it } from 'vitest';
 import { textsOf } from '../reading/readBack.testing.ts';
 import type { TripOnPaper } from './given.ts';
+import { itineraryPaper } from './itinerary.ts';
 import { options, trip } from './madeUpTrip.testing.ts';
 import { manifestPaper } from './manifest.ts';
 import { noticesPaper } from './notices.ts';
@@ -39,6 +40,22 @@ it.each(['en', 'es'])('a load of which not all is counted is at least so much in
   const [own, other] = [of(unsure), of(trip)];
   expect(told.filter((one) => !own.includes(one))).toEqual([]);
   expect(told.filter((one) => other.includes(one))).toEqual([]);
+});
+
+it('an itinerary says at least of what is loaded, and of what is aboard until all of it is for stops that are counted', async () => {
+  const language = await loadPaperLanguage('en');
+  const of = (given: TripOnPaper) =>
+    pagesOf(
+      itineraryPaper(
+        { programme: trip.programme, plan: trip.plan, crew: trip.crew, trips: [given] },
+        language,
+        options,
+      ),
+    ).join('');
+  const atLeast = (text: string) =>
+    text.split(squeezed(language.say('rolloutPapers.at_least', { mass: '' }))).length - 1;
+  // The second stop's kit is not all counted: at the store, and after the first stop.
+  expect([atLeast(of(unsure)), atLeast(of(trip))]).toEqual([2, 0]);
 });
 
 it('freeboard is not told of a load of which not all is counted', async () => {

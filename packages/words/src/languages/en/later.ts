@@ -511,7 +511,7 @@ export const rolloutTrip = {
   "boat_name": "The boat from the side, with its load",
   "both_dangers": "Chlorine and fuel both go with this trip. They never travel together: settle which goes apart before anything is put in.",
   "caution": "Caution",
-  "crew_line": "{people} of the crew with what they carry: {mass}; beside the limit, which is for parts and fuel: whoever set it must have left room for them. If that is not sure, ask before anything is put in",
+  "crew_line": "{people} of the crew with what they carry: {mass}; beside the limit, which is for parts and fuel: whoever set it must have left room for them. If that is not sure, ask before anything is put in.",
   "crew_title": "{crew}: what to do, day by day",
   "danger_chlorine": "chlorine: never with fuel",
   "danger_fuel": "fuel: never with chlorine",

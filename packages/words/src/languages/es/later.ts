@@ -511,7 +511,7 @@ export const rolloutTrip = {
   "boat_name": "La barca de lado, con su carga",
   "both_dangers": "Con este viaje van cloro y combustible. Nunca viajan juntos: decidan cuál va aparte antes de cargar nada.",
   "caution": "Cuidado",
-  "crew_line": "{people} del equipo con lo que llevan: {mass}; aparte del límite, que es para piezas y combustible: quien lo fijó debe haber dejado lugar para ellas. Si no es seguro, pregunte antes de cargar nada",
+  "crew_line": "{people} del equipo con lo que llevan: {mass}; aparte del límite, que es para piezas y combustible: quien lo fijó debe haber dejado lugar para ellas. Si no es seguro, pregunte antes de cargar nada.",
   "crew_title": "{crew}: qué hacer, día por día",
   "danger_chlorine": "cloro: nunca con combustible",
   "danger_fuel": "combustible: nunca con cloro",

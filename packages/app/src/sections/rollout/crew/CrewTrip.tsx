@@ -1,4 +1,3 @@
-import { kg } from '@eavewell/report/trip';
 import type { RolloutSheet, RolloutTripAnswer } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
@@ -71,7 +70,7 @@ function Day({
 }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const { day, until, days_count, said, sleeps, isOnRiver, landed, aboard_kg } = card;
+  const { day, until, days_count, said, sleeps, isOnRiver, landed, aboard_kg, isAboardInPart } = card;
   const date =
     days_count === 1
       ? numbers.date(day)
@@ -105,7 +104,13 @@ function Day({
             </details>
           );
         })}
-      {aboard_kg === null ? null : <p>{say('rolloutTrip.aboard_left', { mass: kg(aboard_kg, language) })}</p>}
+      {aboard_kg === null ? null : (
+        <p>
+          {say('rolloutTrip.aboard_left', {
+            mass: massOf({ mass_kg: aboard_kg, unweighed_count: 0, isKitInPart: isAboardInPart }, language),
+          })}
+        </p>
+      )}
       {sleeps === null ? null : (
         <p>{say('rolloutTrip.sleeps', { place: names.get(sleeps) ?? sleeps, count: days_count })}</p>
       )}

@@ -64,6 +64,17 @@ it('what is taken ashore stands on its day, and what is left aboard after each h
   ]);
 });
 
+it('what is left aboard is at least so much until the stop is done of whose kit not all is counted', () => {
+  const { trip } = answer;
+  const stops = trip.stops.map((stop) => ({ ...stop, isKitInPart: stop.siteId === 'S2' }));
+  const { before, coming } = dayCards({ ...answer, trip: { ...trip, stops } }, '2026-06-12');
+  const told = [...before, ...coming].filter((card) => card.aboard_kg !== null);
+  expect(told.map((card) => [card.aboard_kg, card.isAboardInPart])).toEqual([
+    [30, true],
+    [0, false],
+  ]);
+});
+
 it('trips are read in the order they go, those under way first, those done not at all', () => {
   const trip = (tripId: string, leaves: string, state: 'done' | 'underWay' | 'planned') =>
     tripForTests(tripId, leaves, leaves, [], { state });

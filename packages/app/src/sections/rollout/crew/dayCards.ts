@@ -14,6 +14,8 @@ export interface DayCard {
   readonly landed: readonly StopLoad[];
   /** Left aboard after the day's stops; null: nothing was taken ashore. */
   readonly aboard_kg: number | null;
+  /** It is at least so much: something of the kit it is of could not be counted. */
+  readonly isAboardInPart: boolean;
 }
 
 /** Days of a trip in order: those that are past apart, today and what comes first. */
@@ -29,10 +31,12 @@ export function dayCards(
       const stop = event.kind === 'work' ? stops.get(event.stop.siteId) : undefined;
       return stop === undefined ? [] : [stop];
     });
-    const over = (known?.events ?? []).flatMap((event) => (event.kind === 'handOver' ? [event.aboard_kg] : []));
+    const over = (known?.events ?? []).flatMap((event) => (event.kind === 'handOver' ? [event] : []));
     return {
       ...{ day, until: day, days_count: 1 },
-      ...{ said, sleeps, isOnRiver: known?.isOnRiver ?? false, landed, aboard_kg: over.at(-1) ?? null },
+      ...{ said, sleeps, isOnRiver: known?.isOnRiver ?? false, landed },
+      aboard_kg: over.at(-1)?.aboard_kg ?? null,
+      isAboardInPart: over.at(-1)?.isAboardFor.some(({ isKitInPart }) => isKitInPart) ?? false,
     };
   });
   const folded = foldedDays(cards, today);
