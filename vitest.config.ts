@@ -53,10 +53,12 @@ export default defineConfig({
         // A machine that does other work beside makes a browser slow, and some journeys see every page many times.
         const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 300_000);
         const { lastOf, workers } = browserWork;
+        // What is polled is waited for as long as what the browser waits for: a condition that comes late is no fault of the pages.
+        const polled = { poll: { timeout: 30_000 } };
         const sequence = { groupOrder: lastOf + inBrowser.indexOf(name) };
         return {
           extends: all,
-          test: { ...test, sequence, maxWorkers: workers, globalSetup: ['checks/journeys/setUp.ts'] },
+          test: { ...test, sequence, expect: polled, maxWorkers: workers, globalSetup: ['checks/journeys/setUp.ts'] },
         };
       }),
     ],

@@ -32,7 +32,7 @@ async function siteWithRoof(page: Page): Promise<{ programmeId: string; siteId: 
 
 journey(
   'a number with a comma is saved; what is impossible is refused beside its field; undo takes it back',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     const { programmeId, siteId, length } = await siteWithRoof(page);
     await changing(page, programmeId, siteId);
     const lengthField = page.getByRole('textbox', { name: 'Length' }).first();
@@ -65,7 +65,7 @@ journey(
   },
 );
 
-journey('a cell that another changed meanwhile is asked about, and a choice settles it', async ({ page }) => {
+journey('a cell that another changed meanwhile is asked about, and a choice settles it', async ({ atDoor: page }) => {
   const { programmeId, siteId } = await siteWithRoof(page);
   await changing(page, programmeId, siteId);
   const name = page.getByRole('textbox', { name: 'Name', exact: true });

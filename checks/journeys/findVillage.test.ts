@@ -25,7 +25,7 @@ journey(
       await (width < 500 ? link.tap() : link.click());
       await page.getByRole('heading', { level: 1, name: new RegExp(wanted.name) }).waitFor();
       await page.goBack();
-      expect(await find.inputValue()).toBe(wanted.name);
+      await expect.poll(() => find.inputValue()).toBe(wanted.name);
       await page.getByRole('row', { name: new RegExp(wanted.name) }).waitFor();
     }
   },

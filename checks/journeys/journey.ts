@@ -2,7 +2,7 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 import { repository } from '../rules/repository.ts';
 import { Served } from './served.ts';
 import { Watch } from './watch.ts';
@@ -19,6 +19,8 @@ export interface Looks {
   readonly chosen?: string;
   /** A finger rather than a mouse. */
   readonly isPhone?: boolean;
+  /** Let in by the key, and nothing of the program is loaded yet: for a journey that goes to a page of its own at once. */
+  readonly isAtDoor?: boolean;
 }
 
 /** A page of the program with what watches over it. */
@@ -39,6 +41,8 @@ interface OfTest {
   readonly open: (looks?: Looks) => Promise<Opened>;
   /** The program as opened on a laptop. */
   readonly page: Page;
+  /** A laptop that is let in and has loaded no page yet. */
+  readonly atDoor: Page;
 }
 
 /** What the pages keep in a browser, as they find it there. */
@@ -65,6 +69,27 @@ async function contextOf(browser: Browser, origin: string, looks: Looks): Promis
   return { context, watch: new Watch(context, origin) };
 }
 
+/** A page with nothing on it, and an icon of its own: the browser asks for one wherever it shows a page. */
+const emptyPage = '<!doctype html><title>-</title><link rel="icon" href="data:,">';
+
+/**
+ * Opens the address that the program prints; or takes its key alone and stands on an empty page of its origin, so that what a
+ * browser keeps of it can be set, and the first page it loads is the one the journey is about.
+ */
+async function comeIn({ page, context }: Pick<Opened, 'page' | 'context'>, served: Served, looks: Looks) {
+  if (looks.isAtDoor) {
+    const answer = await context.request.get(served.address, { maxRedirects: 0 });
+    expect(answer.headers()['set-cookie'], 'the key lets a browser in').toBeDefined();
+    const door = `${served.origin}/door`;
+    await page.route(door, (route) => route.fulfill({ contentType: 'text/html', body: emptyPage }));
+    await page.goto(door);
+    await page.unroute(door);
+    return;
+  }
+  await page.goto(served.address);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+}
+
 /** Keeps what a page looked like when its journey failed. */
 async function keepPicture(page: Page, name: string): Promise<void> {
   const folder = join(repository, 'out/journeys');
@@ -75,8 +100,8 @@ async function keepPicture(page: Page, name: string): Promise<void> {
 }
 
 /**
- * A test that walks through the program in a real browser. `page` is open at its first address; `open` opens it otherwise;
- * `served` is the program behind it, one for each file.
+ * A test that walks through the program in a real browser. `page` is open at its first address, `atDoor` before it; `open` opens
+ * it otherwise; `served` is the program behind it, one for each file.
  */
 export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
   browser: [
@@ -104,18 +129,25 @@ export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
       const page = await context.newPage();
       const opened = { page, context, watch };
       all.push(opened);
-      await page.goto(served.address);
-      await page.getByRole('heading', { level: 1 }).waitFor();
+      await comeIn(opened, served, looks);
       return opened;
     });
     const faults = all.flatMap(({ watch }) => watch.unexpected);
     if (task.result?.state === 'fail' || faults.length > 0)
       for (const [index, { page }] of all.entries()) await keepPicture(page, `${index + 1} ${task.name}`);
-    for (const { context } of all) await context.close();
+    for (const { context } of all) {
+      // What a journey held back or answered itself may still be on its way.
+      for (const page of context.pages()) await page.unrouteAll({ behavior: 'ignoreErrors' });
+      await context.close();
+    }
     if (faults.length > 0) throw new Error(`The pages had faults:\n${faults.join('\n')}`);
   },
   page: async ({ open }, use) => {
     const { page } = await open();
+    await use(page);
+  },
+  atDoor: async ({ open }, use) => {
+    const { page } = await open({ isAtDoor: true });
     await use(page);
   },
 });

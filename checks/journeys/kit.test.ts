@@ -15,32 +15,35 @@ async function openKit(page: Page): Promise<{ readonly programmeId: string; read
   return { programmeId, sites };
 }
 
-journey('sites are chosen for a trip: the address keeps it, the boat is drawn with its caution', async ({ page }) => {
-  const { sites } = await openKit(page);
-  const boxes = page.getByRole('checkbox', { name: /take it on the trip/ });
-  expect(await boxes.count()).toBe(sites.length);
-  await boxes.first().check();
-  await page.getByRole('heading', { level: 1, name: 'A trip to 1 site.' }).waitFor();
-  await boxes.nth(1).focus();
-  await page.keyboard.press('Space');
-  await page.getByRole('heading', { level: 1, name: 'A trip to 2 sites.' }).waitFor();
-  expect(new URL(page.url()).searchParams.get('sites')).toMatch(/^S\d{3},S\d{3}$/);
-  await page
-    .getByRole('img', { name: /from the side/ })
-    .first()
-    .waitFor();
-  await page.getByText('A life vest for everyone aboard, worn, not stowed.').first().waitFor();
-  await page.getByRole('heading', { name: 'Load in this order: the last stop first' }).waitFor();
-  await page.getByLabel('All is needed on').fill('2027-06-01');
-  await page
-    .getByText(/^To be ordered by/)
-    .first()
-    .waitFor();
-  await settled(page);
-  expect(await axeFindings(page, 'all')).toEqual([]);
-});
+journey(
+  'sites are chosen for a trip: the address keeps it, the boat is drawn with its caution',
+  async ({ atDoor: page }) => {
+    const { sites } = await openKit(page);
+    const boxes = page.getByRole('checkbox', { name: /take it on the trip/ });
+    await expect.poll(() => boxes.count()).toBe(sites.length);
+    await boxes.first().check();
+    await page.getByRole('heading', { level: 1, name: 'A trip to 1 site.' }).waitFor();
+    await boxes.nth(1).focus();
+    await page.keyboard.press('Space');
+    await page.getByRole('heading', { level: 1, name: 'A trip to 2 sites.' }).waitFor();
+    expect(new URL(page.url()).searchParams.get('sites')).toMatch(/^S\d{3},S\d{3}$/);
+    await page
+      .getByRole('img', { name: /from the side/ })
+      .first()
+      .waitFor();
+    await page.getByText('A life vest for everyone aboard, worn, not stowed.').first().waitFor();
+    await page.getByRole('heading', { name: 'Load in this order: the last stop first' }).waitFor();
+    await page.getByLabel('All is needed on').fill('2027-06-01');
+    await page
+      .getByText(/^To be ordered by/)
+      .first()
+      .waitFor();
+    await settled(page);
+    expect(await axeFindings(page, 'all')).toEqual([]);
+  },
+);
 
-journey('a rule is changed in its form and the line of a site changes; a pack is a PDF', async ({ page }) => {
+journey('a rule is changed in its form and the line of a site changes; a pack is a PDF', async ({ atDoor: page }) => {
   const { programmeId, sites } = await openKit(page);
   await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
   const siteId = sites[0]!;

@@ -5,7 +5,7 @@ import { journey } from './journey.ts';
 journey(
   'a new site: what is not saved is said, it is seen where it stands, and undo tells it from others',
   async ({ open }) => {
-    const { page, watch } = await open();
+    const { page, watch } = await open({ isAtDoor: true });
     // What is asked of a site while it is being taken back is not there any more.
     watch.expect(/status of 404/);
     const { programmeId } = await designedDemo(page);
@@ -15,7 +15,7 @@ journey(
     await name.waitFor();
     const head = page.getByRole('banner');
     // Nothing was typed: nothing is unsaved, neither in the head nor at the foot.
-    expect(await head.textContent()).toContain('All saved on this computer');
+    await expect.poll(() => head.textContent()).toContain('All saved on this computer');
     await page.getByText('Nothing changed yet.').waitFor();
     await name.fill('Pellanta at the long bend of the river below the old landing');
     await head.getByText('One change not yet saved.').waitFor();
@@ -36,7 +36,7 @@ journey(
   },
 );
 
-journey('what a programme began with is not undone by one press', async ({ page }) => {
+journey('what a programme began with is not undone by one press', async ({ atDoor: page }) => {
   const { programmeId, sites } = await designedDemo(page);
   await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
   await page.goto(new URL(`/p/${programmeId}/changes`, page.url()).href);
@@ -64,7 +64,7 @@ journey('what a programme began with is not undone by one press', async ({ page 
   expect(await count()).toBe(before);
 });
 
-journey('a page that is no list is printed without what can only be pressed', async ({ page }) => {
+journey('a page that is no list is printed without what can only be pressed', async ({ atDoor: page }) => {
   const { programmeId } = await designedDemo(page);
   await page.goto(new URL(`/p/${programmeId}/settings`, page.url()).href);
   await page.getByRole('heading', { level: 1, name: 'Settings' }).waitFor();

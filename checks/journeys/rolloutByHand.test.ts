@@ -37,7 +37,7 @@ const tripsOf = ({ crews }: SheetTold) =>
 
 const panel = (page: Page) => page.getByRole('region', { name: 'Moving by hand' });
 
-journey('a site is moved by keys, laid down as one step, and undone', async ({ page }) => {
+journey('a site is moved by keys, laid down as one step, and undone', async ({ atDoor: page }) => {
   const { ask, planId } = await withPlan(page);
   const sheet = () => ask<SheetTold>(`rollout?plan=${planId}`);
   const before = await sheet();
@@ -73,7 +73,7 @@ journey('a site is moved by keys, laid down as one step, and undone', async ({ p
   await expect.poll(async () => tripsOf(await sheet()).get(site!.siteId), { timeout: 20_000 }).toBe(trip.tripId);
 });
 
-journey('a site is pulled to another trip; where it cannot be is explained', async ({ page }) => {
+journey('a site is pulled to another trip; where it cannot be is explained', async ({ atDoor: page }) => {
   const { ask, planId } = await withPlan(page);
   const sheet = await ask<SheetTold>(`rollout?plan=${planId}`);
   const planned = sheet.crews.map(({ trips }) => trips.filter(({ state }) => state === 'planned'));
@@ -115,7 +115,7 @@ async function fingerOn(page: Page) {
 }
 
 journey('on a tablet a finger that stays takes a site up and pulls it; one that goes on scrolls', async ({ open }) => {
-  const { page } = await open({ width: 820, height: 1000, isPhone: true });
+  const { page } = await open({ width: 820, height: 1000, isPhone: true, isAtDoor: true });
   const { ask, planId } = await withPlan(page);
   const sheet = await ask<SheetTold>(`rollout?plan=${planId}`);
   const planned = sheet.crews.map(({ trips }) => trips.filter(({ state }) => state === 'planned'));
@@ -162,7 +162,7 @@ journey('on a tablet a finger that stays takes a site up and pulls it; one that 
 });
 
 journey('on a phone a finger scrolls past sites, and presses move them', async ({ open }) => {
-  const { page } = await open({ width: 360, height: 740, isPhone: true });
+  const { page } = await open({ width: 360, height: 740, isPhone: true, isAtDoor: true });
   const { programmeId } = await designedDemo(page);
   await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
   await page.goto(new URL(`/p/${programmeId}/rollout`, page.url()).href);
@@ -194,7 +194,7 @@ journey('on a phone a finger scrolls past sites, and presses move them', async (
   await expect.poll(() => panel(page).textContent()).toMatch(/in hand/);
 });
 
-journey('two people change one plan: what the other did stays, and is told', async ({ page }) => {
+journey('two people change one plan: what the other did stays, and is told', async ({ atDoor: page }) => {
   const { ask, planId, programmeId } = await withPlan(page);
   const sheet = () => ask<SheetTold>(`rollout?plan=${planId}`);
   const planned = (await sheet()).crews.flatMap(({ trips }) => trips).filter(({ state }) => state === 'planned');

@@ -27,7 +27,7 @@ const isKept = (page: Page, programmeId: string) =>
 
 journey(
   'without a name nothing is entered: the field that asks for it has the focus, with why beside it',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     const { programmeId } = await designedDemo(page);
     const form = await filledIn(page, new URL(`/p/${programmeId}/rollout/happened`, page.url()).href, 'a broken shaft');
     await form.getByRole('button', { name: 'Enter it' }).click();
@@ -43,7 +43,7 @@ journey(
 
 journey(
   'what was entered is no draft any more from the moment it is answered, however long the plan takes; sent twice it is one',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     const { programmeId } = await designedDemo(page);
     const happened = new URL(`/p/${programmeId}/rollout/happened`, page.url()).href;
     await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));

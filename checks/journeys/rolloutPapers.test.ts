@@ -47,45 +47,48 @@ async function planned(page: Page) {
 /** A word may be drawn in several pieces: spaces between letters do not count. */
 const squeezed = (one: string) => one.replaceAll(/\s/g, '');
 
-journey('the manifest of a boat: ticks stay on the device, and no printed page lacks its caution', async ({ page }) => {
-  const { programmeId, planId, tripId, of } = await planned(page);
-  await page.goto(new URL(`/p/${programmeId}/rollout/trips/${tripId}?plan=${planId}`, page.url()).href);
-  await settled(page);
-  const box = page.getByRole('checkbox', { name: /, loaded$/ });
-  expect(await box.count()).toBeGreaterThan(0);
-  await box.first().check();
-  await page
-    .getByRole('status')
-    .filter({ hasText: /1 of \d+ loaded/ })
-    .waitFor();
-  await page.reload();
-  await settled(page);
-  expect(await box.first().isChecked()).toBe(true);
-  expect(await page.getByRole('img', { name: 'The boat from the side, with its load' }).isVisible()).toBe(true);
+journey(
+  'the manifest of a boat: ticks stay on the device, and no printed page lacks its caution',
+  async ({ atDoor: page }) => {
+    const { programmeId, planId, tripId, of } = await planned(page);
+    await page.goto(new URL(`/p/${programmeId}/rollout/trips/${tripId}?plan=${planId}`, page.url()).href);
+    await settled(page);
+    const box = page.getByRole('checkbox', { name: /, loaded$/ });
+    expect(await box.count()).toBeGreaterThan(0);
+    await box.first().check();
+    await page
+      .getByRole('status')
+      .filter({ hasText: /1 of \d+ loaded/ })
+      .waitFor();
+    await page.reload();
+    await settled(page);
+    expect(await box.first().isChecked()).toBe(true);
+    expect(await page.getByRole('img', { name: 'The boat from the side, with its load' }).isVisible()).toBe(true);
 
-  const pages = paperPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
-  expect(pages.length).toBeGreaterThan(1);
-  for (const [nth, { text }] of pages.entries())
-    for (const caution of ofBoats)
-      expect(squeezed(text).includes(squeezed(caution)), `page ${nth + 1} of ${pages.length}: ${caution}`).toBe(true);
+    const pages = paperPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const [nth, { text }] of pages.entries())
+      for (const caution of ofBoats)
+        expect(squeezed(text).includes(squeezed(caution)), `page ${nth + 1} of ${pages.length}: ${caution}`).toBe(true);
 
-  for (const [nth, { text }] of pages.entries())
-    expect(squeezed(text)).toContain(`Manifestof${tripId},sheet${nth + 1}of${pages.length}`);
+    for (const [nth, { text }] of pages.entries())
+      expect(squeezed(text)).toContain(`Manifestof${tripId},sheet${nth + 1}of${pages.length}`);
 
-  for (const [path, language] of [
-    [`/trips/${tripId}/manifest.pdf`, 'en'],
-    [`/trips/${tripId}/manifest.pdf`, 'ar'],
-    [`/trips/${tripId}/notices.pdf`, 'hi'],
-  ] as const) {
-    const answer = await page.request.get(`${of.href}${path}?language=${language}&plan=${planId}`);
-    expect([answer.status(), answer.headers()['content-type']]).toEqual([200, 'application/pdf']);
-    const bytes = (await answer.body()).toString('latin1');
-    expect(bytes.startsWith('%PDF-')).toBe(true);
-    expect(bytes).toContain(`/Lang (${language})`);
-  }
-  const none = await page.request.get(`${of.href}/trips/NONE/manifest.pdf?plan=${planId}`);
-  expect(none.status()).toBe(404);
-});
+    for (const [path, language] of [
+      [`/trips/${tripId}/manifest.pdf`, 'en'],
+      [`/trips/${tripId}/manifest.pdf`, 'ar'],
+      [`/trips/${tripId}/notices.pdf`, 'hi'],
+    ] as const) {
+      const answer = await page.request.get(`${of.href}${path}?language=${language}&plan=${planId}`);
+      expect([answer.status(), answer.headers()['content-type']]).toEqual([200, 'application/pdf']);
+      const bytes = (await answer.body()).toString('latin1');
+      expect(bytes.startsWith('%PDF-')).toBe(true);
+      expect(bytes).toContain(`/Lang (${language})`);
+    }
+    const none = await page.request.get(`${of.href}/trips/NONE/manifest.pdf?plan=${planId}`);
+    expect(none.status()).toBe(404);
+  },
+);
 
 journey(
   'a crew reads its days on a phone without the program, once the rollout was opened there',
@@ -141,7 +144,7 @@ journey(
 );
 
 journey('from right to left no printed page of a boat is cut at its edge', async ({ open }) => {
-  const { page } = await open({ chosen: 'ar-XB' });
+  const { page } = await open({ chosen: 'ar-XB', isAtDoor: true });
   const { programmeId, planId, tripId } = await planned(page);
   await page.goto(new URL(`/p/${programmeId}/rollout/trips/${tripId}?plan=${planId}`, page.url()).href);
   await settled(page);

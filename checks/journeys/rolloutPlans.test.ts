@@ -45,7 +45,7 @@ async function makePlan(page: Page, name: string): Promise<void> {
 
 journey(
   'a plan is made, a way closes, it is planned anew, two plans are compared, one is put in force',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     const { programmeId } = await designedDemo(page);
     await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
     const rows = (table: string) => rowsOf(page, programmeId, table);
@@ -64,7 +64,7 @@ journey(
     await makePlan(page, 'Before the flood');
     await page.getByRole('button', { name: 'Put Before the flood in force' }).click();
     await page.getByText('In force', { exact: true }).waitFor();
-    expect(await followed()).toEqual(['Before the flood']);
+    await expect.poll(followed).toEqual(['Before the flood']);
 
     // A way on which trips go is closed for a month: it is entered, by keyboard alone, and the plan says what moves.
     const { planId } = (await rows('plans')).find(({ cells }) => cells['name'] === 'Before the flood')!.cells;
@@ -139,7 +139,7 @@ journey(
 
 journey(
   'what was typed and not entered is there when one comes back, and asks where others changed it',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     const { programmeId } = await designedDemo(page);
     await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
     const happened = new URL(`/p/${programmeId}/rollout/happened`, page.url()).href;
@@ -155,7 +155,7 @@ journey(
     expect(await form.getByLabel('First day').inputValue()).toBe('2027-03-01');
     expect(await form.getByLabel('Why').inputValue()).toBe('the bridge is out');
     await page.getByRole('button', { name: 'Let it go' }).click();
-    expect(await form.getByLabel('Why').inputValue()).toBe('');
+    await expect.poll(() => form.getByLabel('Why').inputValue()).toBe('');
 
     // A day typed of goods that somebody else told of meanwhile: both days are named, and a press says which stands.
     await page.getByRole('button', { name: 'They came' }).first().click();
@@ -178,13 +178,13 @@ journey(
     expect(came.filter(({ cells }) => cells['quantity'] === '1')).toEqual([]);
     await goods.getByText('Somebody changed this to 977').waitFor();
     await goods.getByRole('button', { name: /977/ }).click();
-    expect(await goods.getByLabel(/^How many/).inputValue()).toBe('977');
+    await expect.poll(() => goods.getByLabel(/^How many/).inputValue()).toBe('977');
   },
 );
 
 journey(
   'a river is closed from one place to another, and more and fewer goods came: each is one record, and one undo',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     const { programmeId } = await designedDemo(page);
     await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
     const rows = (table: string) => rowsOf(page, programmeId, table);

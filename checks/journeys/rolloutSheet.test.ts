@@ -21,7 +21,7 @@ const focused = (page: Page) => page.evaluate(() => document.activeElement?.getA
 
 journey(
   'the bands: one stop of Tab, arrows from trip to trip, Enter opens one, Escape leads back',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     await openRollout(page, '.trip-cell button');
     expect(await page.locator('.trip-cell button[tabindex="0"]').count()).toBe(1);
     await page.locator('.trip-cell button[tabindex="0"]').focus();
@@ -50,7 +50,7 @@ journey(
   },
 );
 
-journey('the weeks scroll in their frame and never the page; all of them fit into it', async ({ page }) => {
+journey('the weeks scroll in their frame and never the page; all of them fit into it', async ({ atDoor: page }) => {
   await openRollout(page, '.trip-cell button');
   const frame = page.locator('.bands-frame');
   const wider_px = () => frame.evaluate((at) => at.scrollWidth - at.clientWidth);
@@ -66,7 +66,7 @@ journey('the weeks scroll in their frame and never the page; all of them fit int
 });
 
 journey('on a phone a list by crew, and nothing to scroll sideways', async ({ open }) => {
-  const { page } = await open({ width: 320, isPhone: true });
+  const { page } = await open({ width: 320, isPhone: true, isAtDoor: true });
   await openRollout(page, '.crew-list details.trip');
   expect(await page.locator('.hull').count()).toBe(0);
   await page.locator('.crew-list details.trip summary').first().click();
@@ -85,7 +85,7 @@ interface NextTold {
 }
 
 journey('on a phone it is told who leaves next over all crews, and what lies in the stores', async ({ open }) => {
-  const { page } = await open({ width: 360, isPhone: true });
+  const { page } = await open({ width: 360, isPhone: true, isAtDoor: true });
   await openRollout(page, '.crew-list details.trip');
   const { programmeId } = await designedDemo(page);
   const answer = await page.request.get(new URL(`/api/programmes/${programmeId}/rollout`, page.url()).href);
@@ -119,7 +119,7 @@ journey('on a phone it is told who leaves next over all crews, and what lies in 
   expect(await axeFindings(page, 'all')).toEqual([]);
 });
 
-journey('on paper the bands lie on A4 on its side, with every crew', async ({ page }) => {
+journey('on paper the bands lie on A4 on its side, with every crew', async ({ atDoor: page }) => {
   await openRollout(page, '.trip-cell button');
   const crews = await page.locator('.crew-name').allTextContents();
   const pages = paperPages(await page.pdf({ preferCSSPageSize: true }));
@@ -148,7 +148,7 @@ journey('on paper the bands lie on A4 on its side, with every crew', async ({ pa
 
 journey(
   'a figure of the plan opens to its working, and what it moved comes back when it is closed',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     await openRollout(page, '.trip-cell button');
     const hulls = page.locator('[data-trip]');
     const figure = page.locator('.plan-figures button').nth(1);

@@ -137,7 +137,7 @@ journey(
 journey(
   'weeks are gone through with keys; the map and its sentences follow, and the address keeps the week',
   async ({ open }) => {
-    const { page, watch } = await open();
+    const { page, watch } = await open({ isAtDoor: true });
     expectNoSearch(watch);
     const { programmeId } = await designedDemo(page);
     const { stop } = comingStop(await plannedSheet(page, programmeId));
@@ -164,7 +164,7 @@ journey(
 journey(
   'a village that has not agreed is told first; its agreement is entered, and undo takes it back',
   async ({ open }) => {
-    const { page, watch } = await open();
+    const { page, watch } = await open({ isAtDoor: true });
     expectNoSearch(watch);
     const { programmeId } = await designedDemo(page);
     const { candidates } = await sheetOf(page, programmeId);

@@ -19,7 +19,7 @@ interface ProgrammesAnswer {
   readonly programmes: readonly { readonly programmeId: string }[];
 }
 
-/** Lets the program make its demo programme and judge it, and ends it: the folder is left as after a day of work. */
+/** Lets the program make its demo programme, judge it and count its kits, and ends it: the folder is left as after a day of work. */
 async function madeDemo(): Promise<Served> {
   const served = await Served.begin(null);
   const opened = await fetch(served.address, { redirect: 'manual' });
@@ -33,6 +33,8 @@ async function madeDemo(): Promise<Served> {
     if (Date.now() > until) throw new Error(`The design of the demo is ${done_fraction} done after two minutes.`);
     await new Promise((later) => setTimeout(later, 200));
   }
+  // Kits are kept with it: each file of journeys that asks for them would wait for them anew.
+  await ask(`/api/programmes/${programmes[0]!.programmeId}/kit`);
   await served.stop();
   return served;
 }

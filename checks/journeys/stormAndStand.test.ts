@@ -25,7 +25,7 @@ async function listed(
 
 const gutterIsWorst = ({ verdict, stations }: Listed) => verdict === 'short' && stations?.['gutter'] === 'short';
 
-journey('by keyboard from the list to how a short gutter was judged', async ({ page }) => {
+journey('by keyboard from the list to how a short gutter was judged', async ({ atDoor: page }) => {
   const { sites, at } = await listed(page);
   const site = sites.find(gutterIsWorst)!;
   await page.goto(`${new URL(at('')).href.replace(/\/$/, '')}?station=gutter`);
@@ -75,7 +75,7 @@ journey(
   },
 );
 
-journey('the caution of stands stands beside what was found of them', async ({ page }) => {
+journey('the caution of stands stands beside what was found of them', async ({ atDoor: page }) => {
   const { sites, at } = await listed(page);
   const site = sites.find(({ stations }) => stations?.['stand'] !== undefined && stations['stand'] !== 'notJudged')!;
   await page.goto(at(site.siteId));
@@ -84,20 +84,21 @@ journey('the caution of stands stands beside what was found of them', async ({ p
   expect(await page.locator('table.stations').textContent()).toContain('no structural design');
 });
 
-journey('a wider gutter is tried, answered and let go', async ({ page }) => {
+journey('a wider gutter is tried, answered and let go', async ({ atDoor: page }) => {
   const { sites, at } = await listed(page);
   const site = sites.find(gutterIsWorst)!;
   await page.goto(at(site.siteId));
   await page.locator('.drawn-frame svg').first().waitFor();
   await page.getByText('Gutters, pipes and stand').click();
   const fields = page.getByRole('textbox', { name: /^Gutter \S+: width/ });
+  await fields.first().waitFor();
   for (let i = 0; i < (await fields.count()); i++) {
     await fields.nth(i).fill('400');
     await fields.nth(i).press('Enter');
   }
   const bar = page.getByRole('region', { name: 'Changed, not kept' });
   await bar.waitFor();
-  expect(await bar.getByRole('listitem').count()).toBe(await fields.count());
+  await expect.poll(() => bar.getByRole('listitem').count()).toBe(await fields.count());
   await expect
     .poll(() => page.locator('table.stations').textContent())
     .not.toMatch(/gutter \S+: .* in the storm.*1\d\d % used/);
@@ -105,32 +106,35 @@ journey('a wider gutter is tried, answered and let go', async ({ page }) => {
   await bar.waitFor({ state: 'detached' });
 });
 
-journey('an installation sheet is printed on two pages of A4, with its gate, steps and boxes', async ({ page }) => {
-  const { sites, at } = await listed(page);
-  const chosen = [
-    sites.find(({ standGate }) => standGate === 'closed')!,
-    sites.find(({ standGate }) => standGate === 'open')!,
-    sites.find(gutterIsWorst)!,
-  ];
-  for (const { siteId, name, standGate } of chosen) {
-    await page.goto(`${at(siteId)}`);
-    await page.getByRole('link', { name: 'Installation sheet' }).click();
-    await page.getByRole('heading', { level: 1, name: `Installation sheet: ${name}` }).waitFor();
-    await page.locator('.installation .drawn-frame svg').waitFor();
-    const pages = paperPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
-    expect(pages.length, siteId).toBeLessThanOrEqual(2);
-    const text = pages
-      .map((one) => one.text)
-      .join(' ')
-      .replaceAll(/\s/g, '');
-    const has = (one: string) => text.includes(one.replaceAll(/\s/g, ''));
-    const wanted = ['To be fitted', 'Heights to set out', 'In this order', 'Not known:', 'Lid of the tank?', 'mm/m'];
-    expect(
-      wanted.filter((one) => !has(one)),
-      siteId,
-    ).toEqual([]);
-    expect(has('Not signed: do not fill or hand over.'), siteId).toBe(standGate === 'closed');
-    if (standGate !== 'notNeeded') expect(has('licence') && has('signature'), siteId).toBe(true);
-    expect(['Skip to the page', 'Station by station'].filter(has)).toEqual([]);
-  }
-});
+journey(
+  'an installation sheet is printed on two pages of A4, with its gate, steps and boxes',
+  async ({ atDoor: page }) => {
+    const { sites, at } = await listed(page);
+    const chosen = [
+      sites.find(({ standGate }) => standGate === 'closed')!,
+      sites.find(({ standGate }) => standGate === 'open')!,
+      sites.find(gutterIsWorst)!,
+    ];
+    for (const { siteId, name, standGate } of chosen) {
+      await page.goto(`${at(siteId)}`);
+      await page.getByRole('link', { name: 'Installation sheet' }).click();
+      await page.getByRole('heading', { level: 1, name: `Installation sheet: ${name}` }).waitFor();
+      await page.locator('.installation .drawn-frame svg').waitFor();
+      const pages = paperPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+      expect(pages.length, siteId).toBeLessThanOrEqual(2);
+      const text = pages
+        .map((one) => one.text)
+        .join(' ')
+        .replaceAll(/\s/g, '');
+      const has = (one: string) => text.includes(one.replaceAll(/\s/g, ''));
+      const wanted = ['To be fitted', 'Heights to set out', 'In this order', 'Not known:', 'Lid of the tank?', 'mm/m'];
+      expect(
+        wanted.filter((one) => !has(one)),
+        siteId,
+      ).toEqual([]);
+      expect(has('Not signed: do not fill or hand over.'), siteId).toBe(standGate === 'closed');
+      if (standGate !== 'notNeeded') expect(has('licence') && has('signature'), siteId).toBe(true);
+      expect(['Skip to the page', 'Station by station'].filter(has)).toEqual([]);
+    }
+  },
+);

@@ -20,7 +20,7 @@ const book = () =>
 
 journey(
   'a faulty workbook is looked at, two cells are mended, it is taken in, and undo takes it out again',
-  async ({ page }) => {
+  async ({ atDoor: page }) => {
     const { programmeId } = await designedDemo(page);
     await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
     const sites = async () => {
@@ -75,7 +75,7 @@ journey(
 journey(
   'a file that is no table is named in a sentence, and a table a second time changes nothing',
   async ({ open }) => {
-    const { page, watch } = await open();
+    const { page, watch } = await open({ isAtDoor: true });
     // The program refuses a photo, and the browser tells that too.
     watch.expect(/status of 422/);
     const { programmeId } = await designedDemo(page);

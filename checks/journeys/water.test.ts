@@ -29,7 +29,7 @@ async function rowsOf(page: Page, { programmeId, siteId }: { programmeId: string
   return JSON.stringify(rows);
 }
 
-journey('a change is tried by keys, let go, tried again, kept, and taken back by undo', async ({ page }) => {
+journey('a change is tried by keys, let go, tried again, kept, and taken back by undo', async ({ atDoor: page }) => {
   const site = await drawnSite(page, 'short');
   const before = await rowsOf(page, site);
   const short = await verdictLine(page);
@@ -62,7 +62,7 @@ journey('a change is tried by keys, let go, tried again, kept, and taken back by
   await expect.poll(() => verdictLine(page), { timeout: 30_000 }).toBe(short);
 });
 
-journey('a remedy is drawn in while it is pointed at, taken by a press, and stepped back', async ({ page }) => {
+journey('a remedy is drawn in while it is pointed at, taken by a press, and stepped back', async ({ atDoor: page }) => {
   const site = await drawnSite(page, 'short');
   const before = await rowsOf(page, site);
   const first = page.getByRole('button', { name: /^Take:/ }).first();
@@ -82,7 +82,7 @@ journey('a remedy is drawn in while it is pointed at, taken by a press, and step
   expect(await rowsOf(page, site)).toBe(before);
 });
 
-journey('the rim of a tank is dragged by hand and by keys, and the drawing answers', async ({ page }) => {
+journey('the rim of a tank is dragged by hand and by keys, and the drawing answers', async ({ atDoor: page }) => {
   await drawnSite(page, 'short');
   const rim = page.getByRole('slider', { name: /^Rim of tank/ }).first();
   const height = async () => Number.parseFloat((await rim.getAttribute('aria-valuetext'))!);
@@ -106,7 +106,7 @@ journey('the rim of a tank is dragged by hand and by keys, and the drawing answe
   await expect.poll(height).toBe(stepped);
 });
 
-journey('a question to the rain is answered beside what is, and is never kept', async ({ page }) => {
+journey('a question to the rain is answered beside what is, and is never kept', async ({ atDoor: page }) => {
   const site = await drawnSite(page, 'holds');
   const before = await rowsOf(page, site);
   await page.getByText('What if it rained otherwise?').click();
@@ -127,23 +127,26 @@ journey('a question to the rain is answered beside what is, and is never kept', 
   await page.getByText(/^Write a number from 10 to 300/).waitFor();
 });
 
-journey('a day pointed at by keys lights up in every picture, and the tanks show its water', async ({ page }) => {
-  await drawnSite(page, 'short');
-  const trace = page.getByRole('group', { name: /^Water in the tank/ });
-  await trace.focus();
-  await page.keyboard.press('ArrowRight');
-  const level = page.locator('.level-words');
-  await expect.poll(() => level.textContent()).toMatch(/^Water as on/);
-  const lit = page.locator('.day-picture .pointed');
-  await expect.poll(() => lit.count()).toBeGreaterThanOrEqual(3);
-  const first = await level.textContent();
-  await page.keyboard.press('Shift+ArrowRight');
-  await expect.poll(() => level.textContent()).not.toBe(first);
-  await page.keyboard.press('Escape');
-  await expect.poll(() => level.textContent()).toMatch(/^Water at the end/);
-});
+journey(
+  'a day pointed at by keys lights up in every picture, and the tanks show its water',
+  async ({ atDoor: page }) => {
+    await drawnSite(page, 'short');
+    const trace = page.getByRole('group', { name: /^Water in the tank/ });
+    await trace.focus();
+    await page.keyboard.press('ArrowRight');
+    const level = page.locator('.level-words');
+    await expect.poll(() => level.textContent()).toMatch(/^Water as on/);
+    const lit = page.locator('.day-picture .pointed');
+    await expect.poll(() => lit.count()).toBeGreaterThanOrEqual(3);
+    const first = await level.textContent();
+    await page.keyboard.press('Shift+ArrowRight');
+    await expect.poll(() => level.textContent()).not.toBe(first);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => level.textContent()).toMatch(/^Water at the end/);
+  },
+);
 
-journey('a picture has its table, and every day of it as a file', async ({ page }) => {
+journey('a picture has its table, and every day of it as a file', async ({ atDoor: page }) => {
   await drawnSite(page, 'short');
   const chart = page.getByRole('region', { name: /^Water in the tank/ }).first();
   await chart.getByText('As a table').click();
@@ -159,7 +162,7 @@ journey('a picture has its table, and every day of it as a file', async ({ page 
   expect(new Set(rows.map((row) => row.split(',')[0])).size).toBe(rows.length);
 });
 
-journey('leaving with something not kept asks first', async ({ page }) => {
+journey('leaving with something not kept asks first', async ({ atDoor: page }) => {
   await drawnSite(page, 'short');
   const people = page.getByRole('textbox', { name: 'People' });
   await people.focus();
@@ -174,7 +177,7 @@ journey('leaving with something not kept asks first', async ({ page }) => {
   await page.waitForURL(/\/sites$/);
 });
 
-journey('a working opens from a figure, and is copied line by line', async ({ page }) => {
+journey('a working opens from a figure, and is copied line by line', async ({ atDoor: page }) => {
   await drawnSite(page, 'short');
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
   await page
@@ -200,7 +203,7 @@ journey('a working opens from a figure, and is copied line by line', async ({ pa
   expect(await cost.getByRole('listitem').first().textContent()).toMatch(/^\d+ × .+, [\d,.]+ USD each, price of /);
 });
 
-journey('by Tab the drawing has its handles and no stop without a name', async ({ page }) => {
+journey('by Tab the drawing has its handles and no stop without a name', async ({ atDoor: page }) => {
   await drawnSite(page, 'short');
   await page.getByRole('slider').first().waitFor();
   await page.locator('.drawn-frame svg [data-part^="water:"] path').first().waitFor({ state: 'attached' });
@@ -211,7 +214,7 @@ journey('by Tab the drawing has its handles and no stop without a name', async (
   expect(await reached.getAttribute('aria-label')).toBeTruthy();
 });
 
-journey('a trace is dragged over past its end, and the last days are shown', async ({ page }) => {
+journey('a trace is dragged over past its end, and the last days are shown', async ({ atDoor: page }) => {
   await drawnSite(page, 'short');
   const trace = page.getByRole('group', { name: /^Water in the tank/ });
   await trace.scrollIntoViewIfNeeded();
@@ -225,7 +228,7 @@ journey('a trace is dragged over past its end, and the last days are shown', asy
 });
 
 journey('a finger points at a day: it stays lit, and the tanks show its water', async ({ open }) => {
-  const { page } = await open({ width: 360, isPhone: true });
+  const { page } = await open({ width: 360, isPhone: true, isAtDoor: true });
   await drawnSite(page, 'short');
   const trace = page.getByRole('group', { name: /^Water in the tank/ });
   await trace.scrollIntoViewIfNeeded();
@@ -235,7 +238,7 @@ journey('a finger points at a day: it stays lit, and the tanks show its water', 
 });
 
 journey('in a language from right to left the letters of a picture stay beside its lines', async ({ open }) => {
-  const { page } = await open({ chosen: 'ar-XB' });
+  const { page } = await open({ chosen: 'ar-XB', isAtDoor: true });
   await drawnSite(page, 'short');
   const charts = page.locator('.charts svg.picture');
   await expect.poll(() => charts.count()).toBeGreaterThanOrEqual(5);
@@ -256,7 +259,7 @@ journey('in a language from right to left the letters of a picture stay beside i
 journey(
   'a draft is kept while the program is stopped, and is saved when it answers again',
   async ({ open, served }) => {
-    const { page, watch } = await open();
+    const { page, watch } = await open({ isAtDoor: true });
     watch.expect(/ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE/);
     watch.expect(/status of 403/);
     const site = await drawnSite(page, 'short');
