@@ -4,8 +4,9 @@ import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
-/** Delays of so many days are summed up beforehand; longer ones go on as the last day of them. */
-export const delaySteps = 12;
+/** Delays of so many days are kept; longer ones go on as the last day of them. */
+const delaySteps = 12;
+const notReckoned = Number.NEGATIVE_INFINITY;
 
 /** A trip is held back by so many working days at the most, and timed on so many of them. Ours: docs/decisions/0372. */
 const mostHeld_days = 60;
@@ -24,9 +25,9 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
-  /** Are the delays of its trips those of its times now? By slot. */
+  /** Do the delays that are kept belong to its times now? By slot. */
   protected readonly isDelayed: Uint8Array;
-  /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, where some wait anyway: by trip. */
+  /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, as far as it was asked for: by trip. */
   protected readonly delays: Float64Array;
   protected readonly periodAt: readonly (readonly number[])[];
   /** Days to where a stop's delay ends, left over by the stops a delay went through. */
@@ -267,7 +268,7 @@ export abstract class TimedCrews extends CrewSlots {
   /** Forgets what delays of a crew's trips cost: they are reckoned anew as they are asked for. */
   protected delayed(slot: number): void {
     const from = slot * this.tripRoom * delaySteps;
-    this.delays.fill(Number.NaN, from, from + this.tripsIn[slot]! * delaySteps);
+    this.delays.fill(notReckoned, from, from + this.tripsIn[slot]! * delaySteps);
     this.isDelayed[slot] = 1;
   }
 
@@ -286,8 +287,7 @@ export abstract class TimedCrews extends CrewSlots {
     if (t >= (slot * this.tripRoom + this.tripsIn[slot]!) * tripFields) return days * numbers.homeWeight;
     const at = (t / tripFields) * delaySteps + days - 1;
     let cost = delays[at]!;
-    // NaN: not reckoned yet.
-    if (cost !== cost) {
+    if (cost === notReckoned) {
       cost = this.delayFrom(one, slot, t, days);
       delays[at] = cost;
     }
