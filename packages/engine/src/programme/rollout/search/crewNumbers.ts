@@ -22,6 +22,8 @@ export interface CrewNumbers {
   readonly longest: Float64Array;
   /** Value of a hand-over on day d at job × horizon + d; null where it is weight × day for all. */
   readonly value: Float64Array | null;
+  /** 1 where that of a job is weight × day on every day: the table need not be read. */
+  readonly isPlain: Uint8Array;
   /** Windows of job j: entries windowAt[j] to before windowAt[j + 1], both days included; none: always open. */
   readonly windowAt: Int32Array;
   readonly windowFrom: Int32Array;
@@ -123,6 +125,7 @@ export function crewNumbers(problem: RolloutProblem): CrewNumbers {
     litres: column((job) => job.litres),
     longest: column((job) => job.longest_m),
     value: handOverValues(problem),
+    isPlain: Uint8Array.from([1, ...problem.jobs.map((job) => (isPlainJob(job) ? 1 : 0))]),
     windowAt,
     windowFrom: Int32Array.from(windows.flatMap((some) => some.map(({ from }) => from))),
     windowTo: Int32Array.from(windows.flatMap((some) => some.map(({ to }) => to))),
@@ -141,12 +144,14 @@ function openAlways(job: Job, horizon: number): Job['windows'] {
   return job.windows.length === 1 && job.windows[0]!.from <= 0 && job.windows[0]!.to >= horizon - 1 ? [] : job.windows;
 }
 
+function isPlainJob({ finishBy, serviceWait_days }: Job): boolean {
+  return finishBy === null && Array.prototype.every.call(serviceWait_days, (one) => one === 0);
+}
+
 /** What handing over on a day is worth: weight × first day of service, lateness priced at ten times that; null where that is weight × day. */
 function handOverValues(problem: RolloutProblem): Float64Array | null {
   const { horizon_days: horizon, jobs, firstDay } = problem;
-  const isPlain = (job: Job) =>
-    job.finishBy === null && Array.prototype.every.call(job.serviceWait_days, (one) => one === 0);
-  if (jobs.every(isPlain)) return null;
+  if (jobs.every(isPlainJob)) return null;
   const value = new Float64Array((jobs.length + 1) * horizon);
   const dayOfYear = leapDays({ firstDay, horizon_days: horizon });
   jobs.forEach((job, index) => {

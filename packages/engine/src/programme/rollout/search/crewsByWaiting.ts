@@ -2,7 +2,7 @@
 import { loadSlack_kg } from '../constants.ts';
 import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
-import { delaySteps, TimedCrews, timeSlack_days } from './timedCrews.ts';
+import { TimedCrews, timeSlack_days } from './timedCrews.ts';
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -14,8 +14,6 @@ export class CrewsByWaiting extends TimedCrews {
   private pricedPlace = 0;
   private pricedIsNew = false;
   private blinkIn = -1;
-  /** Days to where a stop's delay ends, left over by the stops a delay went through. */
-  private passed = 0;
   /** 1 for a crew whose days, ways and work are the same on every day, and which waits for nobody: set by who knows. */
   protected readonly steady: Uint8Array = new Uint8Array(this.crews);
 
@@ -61,7 +59,7 @@ export class CrewsByWaiting extends TimedCrews {
     const ownKg = numbers.kg[job]!;
     const ownLitres = numbers.litres[job]!;
     const isOpen = numbers.windowAt[job] === numbers.windowAt[job + 1];
-    const isPlain = isOpen && numbers.value === null;
+    const isPlain = isOpen && (numbers.value === null || numbers.isPlain[job] === 1);
     const row = nodeOf[job]! * nodes;
     let best = Number.POSITIVE_INFINITY;
     this.pricedCrew = -1;
@@ -141,7 +139,7 @@ export class CrewsByWaiting extends TimedCrews {
           const soonDelay = (wholeDays ? Math.ceil(soonBack - timeSlack_days) : soonBack) - start;
           let soonPrice = weight * (wholeDays ? this.endDay(dayOf, lastDay, soonest) : soonest);
           if (soonPrice < best)
-            soonPrice += isIdle ? this.delayOf(t, soonDelay) : soonDelay * tripsOf[t + ofTrip.later]!;
+            soonPrice += isIdle ? this.delayOf(one, slot, t, soonDelay) : soonDelay * tripsOf[t + ofTrip.later]!;
           const stocked = soonPrice < best ? this.stockedFrom(one, crew, job, day) : Number.POSITIVE_INFINITY;
           if (stocked > leave) leave = stocked;
           let done = leave + least;
@@ -155,7 +153,7 @@ export class CrewsByWaiting extends TimedCrews {
               ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
               : this.worthOf(job, one, done);
             if (price < best) {
-              price += isIdle ? this.delayOf(t, delay) : delay * tripsOf[t + ofTrip.later]!;
+              price += isIdle ? this.delayOf(one, slot, t, delay) : delay * tripsOf[t + ofTrip.later]!;
               if (
                 price < best &&
                 this.nightsOf(one, leave, dayHome) <= mostAway &&
@@ -186,7 +184,7 @@ export class CrewsByWaiting extends TimedCrews {
         let least2 = weight * (leaveDay + least - 1);
         if (sure > 0) {
           const days = wholeDays ? Math.ceil(sure - timeSlack_days) : sure;
-          least2 += isIdle ? this.delayOf(t + tripFields, days) : days * behind;
+          least2 += isIdle ? this.delayOf(one, slot, t + tripFields, days) : days * behind;
         }
         if (least2 >= best) continue;
         const from = stopZero + tripsOf[t + ofTrip.first]! * stopFields;
@@ -231,7 +229,7 @@ export class CrewsByWaiting extends TimedCrews {
               price += later * (tripsOf[t + ofTrip.later]! - behind + weight * one.stretch);
             }
             const more = last + 1 - wholeBack + Math.max(held, 0) + later;
-            price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
+            price += isIdle ? this.delayOf(one, slot, t + tripFields, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {
@@ -314,16 +312,6 @@ export class CrewsByWaiting extends TimedCrews {
 
   private nightsOf(one: OneCrew, leave: number, back: number): number {
     return this.numbers.wholeDays ? this.dayOfEnd(one, back) - this.dayOfStart(one, leave) : 0;
-  }
-
-  /** What it costs that the trip at `t` of a crew and those behind it can leave so many days later: waiting that they do anyway is taken off. */
-  private delayOf(t: number, days: number): number {
-    const { delays } = this;
-    if (days <= 0) return days * this.tripsOf[t + ofTrip.later]!;
-    const at = (t / tripFields) * delaySteps - 1;
-    if (days <= delaySteps) return delays[at + Math.ceil(days)]!;
-    const last = delays[at + delaySteps]!;
-    return last + (days - delaySteps) * (last - delays[at + delaySteps - 1]!);
   }
 
   /** What a delay costs the stops of a trip from one on, windows minded; `passed` is what is left of it on the way home. */

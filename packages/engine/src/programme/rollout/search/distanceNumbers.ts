@@ -45,6 +45,7 @@ export function distanceNumbers(facts: WaitingByDistance): CrewNumbers {
     ...{ days: new Float64Array(stops), litres: new Float64Array(stops), longest: new Float64Array(stops) },
     kg: Float64Array.from(demand_amount),
     value: null,
+    isPlain: new Uint8Array(jobs + 1).fill(1),
     ...{ windowAt: new Int32Array(stops + 1), windowFrom: new Int32Array(0), windowTo: new Int32Array(0) },
     periodFrom: [0],
     byCrew: Array.from({ length: crews_count }, () => one),

@@ -4,8 +4,9 @@ import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
-/** Delays of so many days are summed up beforehand; longer ones go on as the last day of them. */
-export const delaySteps = 12;
+/** Delays of so many days are kept; longer ones go on as the last day of them. */
+const delaySteps = 12;
+const notReckoned = Number.NEGATIVE_INFINITY;
 
 /** A trip is held back by so many working days at the most, and timed on so many of them. Ours: docs/decisions/0372. */
 const mostHeld_days = 60;
@@ -24,11 +25,16 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
-  /** Are the delays of its trips those of its times now? By slot. */
+  /** Do the delays that are kept belong to its times now? By slot. */
   protected readonly isDelayed: Uint8Array;
-  /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, where some wait anyway: by trip. */
+  /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, as far as it was asked for: by trip. */
   protected readonly delays: Float64Array;
   protected readonly periodAt: readonly (readonly number[])[];
+  /** Days to where a stop's delay ends, left over by the stops a delay went through. */
+  protected passed = 0;
+  /** The window in which work that was asked for last begins and ends. */
+  private opens = 0;
+  private closes = 0;
   /** When the leg asked for last was begun. */
   protected began = 0;
   /** The ways by which it was gone, where they change. */
@@ -73,14 +79,14 @@ export abstract class TimedCrews extends CrewSlots {
     if (!numbers.wholeDays) return numbers.weight[job]! * end;
     const day = this.dayOfEnd(one, end);
     const { value, horizon } = numbers;
-    if (value !== null && day < horizon) return value[job * horizon + day]!;
+    if (value !== null && day < horizon && numbers.isPlain[job] === 0) return value[job * horizon + day]!;
     return day < horizon ? numbers.weight[job]! * day : numbers.weight[job]! * (day + 3 * horizon);
   }
 
   /** What one more day costs, about where the job is now. */
   protected slopeOf(job: number, one: OneCrew, end: number): number {
-    const { value, horizon, weight } = this.numbers;
-    if (value === null) return weight[job]! * one.stretch;
+    const { value, horizon, weight, isPlain } = this.numbers;
+    if (value === null || isPlain[job] === 1) return weight[job]! * one.stretch;
     const day = this.dayOfEnd(one, end);
     if (day + 3 >= horizon) return weight[job]! * one.stretch;
     const at = job * horizon + day;
@@ -217,12 +223,15 @@ export abstract class TimedCrews extends CrewSlots {
     if (start === leave) return true;
     const period = tripsOf[t + ofTrip.fixedIn]!;
     if (period < 0) return false;
+    if (leave - start > tripsOf[t + ofTrip.sooner]! || start - leave > tripsOf[t + ofTrip.after]!) return false;
     const back = start + tripsOf[t + ofTrip.back]!;
     if (one.legs.length > 1) {
       const starts = this.periodAt[crew]!;
       if (start < starts[period]! || (period + 1 < starts.length && back > starts[period + 1]!)) return false;
     }
     tripsOf[t + ofTrip.leaves] = start;
+    tripsOf[t + ofTrip.sooner]! += start - leave;
+    tripsOf[t + ofTrip.after]! -= start - leave;
     if (one.isEveryDay && this.numbers.value === null && back < this.numbers.horizon)
       tripsOf[t + ofTrip.value] = tripsOf[t + ofTrip.worth]! + start * tripsOf[t + ofTrip.weight]!;
     else this.valued(one, slot, t);
@@ -256,39 +265,95 @@ export abstract class TimedCrews extends CrewSlots {
     this.isDelayed[slot] = 0;
   }
 
-  /** Delays from the last trip to the first: what a trip waits anyway is taken off, what it would be held back is added. */
+  /** Forgets what delays of a crew's trips cost: they are reckoned anew as they are asked for. */
   protected delayed(slot: number): void {
-    const { tripsOf, delays, numbers } = this;
-    const { isEveryDay, lastBack } = numbers.byCrew[slot >> 1]!;
-    const zero = slot * this.tripRoom * tripFields;
-    const trips = this.tripsIn[slot]!;
-    let at = (zero / tripFields + trips) * delaySteps;
-    for (let days = 1; days <= delaySteps; days++) delays[at + days - 1] = days * numbers.homeWeight;
-    for (let t = zero + (trips - 1) * tripFields; t >= zero; t -= tripFields) {
-      const next = at;
-      at -= delaySteps;
-      const idle = Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack_days);
-      const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack_days);
-      const slope = tripsOf[t + ofTrip.later]! - tripsOf[t + tripFields + ofTrip.later]!;
-      const first = Math.floor(tripsOf[t + ofTrip.leaves]! + timeSlack_days);
-      const last = Math.ceil(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]! - timeSlack_days) - 1;
-      const most = isEveryDay || !(last <= lastBack[first]!) ? 0 : Math.min(mostHeld_days, lastBack.length - last - 4);
-      let held = 0;
-      for (let days = 1; days <= delaySteps; days++) {
-        if (days - idle > held) held = days - idle;
-        if (held > 0) while (held < most && last + (held > waits ? held - waits : 0) > lastBack[first + held]!) held++;
-        const on = held - waits;
-        delays[at + days - 1] = held * slope + (on > 0 ? this.delayedBy(next, on) : 0);
-      }
-    }
+    const from = slot * this.tripRoom * delaySteps;
+    this.delays.fill(notReckoned, from, from + this.tripsIn[slot]! * delaySteps);
     this.isDelayed[slot] = 1;
   }
 
-  /** What it costs that trips can leave so many days later, by their delays from entry `at` on. */
-  private delayedBy(at: number, days: number): number {
-    if (days <= delaySteps) return this.delays[at + days - 1]!;
-    const last = this.delays[at + delaySteps - 1]!;
-    return last + (days - delaySteps) * this.tripsOf[(at / delaySteps) * tripFields + ofTrip.later]!;
+  /** What it costs that the trip at `t` of a crew and those behind it can leave so many days later; fewer than none are saved as the slope says. */
+  protected delayOf(one: OneCrew, slot: number, t: number, days: number): number {
+    if (days <= 0) return days * this.tripsOf[t + ofTrip.later]!;
+    const whole = Math.ceil(days);
+    if (whole <= delaySteps) return this.delayBy(one, slot, t, whole);
+    const last = this.delayBy(one, slot, t, delaySteps);
+    return last + (days - delaySteps) * (last - this.delayBy(one, slot, t, delaySteps - 1));
+  }
+
+  /** The same for 1 to `delaySteps` whole days: what a trip waits anyway is taken off, what it would be held back is added. */
+  private delayBy(one: OneCrew, slot: number, t: number, days: number): number {
+    const { delays, numbers } = this;
+    if (t >= (slot * this.tripRoom + this.tripsIn[slot]!) * tripFields) return days * numbers.homeWeight;
+    const at = (t / tripFields) * delaySteps + days - 1;
+    let cost = delays[at]!;
+    if (cost === notReckoned) {
+      cost = this.delayFrom(one, slot, t, days);
+      delays[at] = cost;
+    }
+    return cost;
+  }
+
+  private delayFrom(one: OneCrew, slot: number, t: number, days: number): number {
+    const { tripsOf } = this;
+    let later = days - Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack_days);
+    if (later <= 0) return 0;
+    const { isEveryDay, lastBack, turnaround } = one;
+    const leave = tripsOf[t + ofTrip.leaves]!;
+    const back = leave + tripsOf[t + ofTrip.back]!;
+    if (!isEveryDay) {
+      const first = Math.floor(leave + timeSlack_days);
+      const last = Math.ceil(back - timeSlack_days) - 1;
+      if (last <= lastBack[first]!) {
+        const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack_days);
+        const most = Math.min(mostHeld_days, lastBack.length - last - 4);
+        while (later < most && last + (later > waits ? later - waits : 0) > lastBack[first + later]!) later++;
+      }
+    }
+    const cost = this.delayOfStops(one, slot, t, later);
+    const on =
+      this.passed === later
+        ? later
+        : this.passed < Number.POSITIVE_INFINITY
+          ? this.readyAfter(back + this.passed, turnaround) - this.readyAfter(back, turnaround)
+          : later;
+    return on > 0 ? cost + this.delayOf(one, slot, t + tripFields, on) : cost;
+  }
+
+  /** What it costs the stops of a trip that it leaves so many days later, windows and days of rest minded; `passed` is what is left of it on the way home. */
+  private delayOfStops(one: OneCrew, slot: number, t: number, days: number): number {
+    const { numbers, stops, tripsOf } = this;
+    const { windowAt, weight, value, leftOut, horizon, isPlain } = numbers;
+    const { dayOf } = one;
+    const isFree = days <= tripsOf[t + ofTrip.after]!;
+    this.passed = days;
+    if (isFree && one.isEveryDay && value === null) return days * tripsOf[t + ofTrip.weight]!;
+    const lastDay = dayOf.length - 1;
+    const leave = tripsOf[t + ofTrip.leaves]!;
+    const zero = slot * this.stopRoom * stopFields;
+    const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
+    let delay = days;
+    let cost = 0;
+    for (let stop = zero + tripsOf[t + ofTrip.first]! * stopFields; stop < end; stop += stopFields) {
+      const job = stops[stop]!;
+      const ends = leave + stops[stop + ofStop.ends]!;
+      let then = ends + delay;
+      if (!isFree && windowAt[job] !== windowAt[job + 1]) {
+        const work = numbers.days[job]! * one.pace;
+        const done = this.endOfWork(one, job, leave + stops[stop + ofStop.comes]! + delay, work);
+        if (done < Number.POSITIVE_INFINITY) {
+          then = done;
+          delay = done - ends;
+          if (delay <= timeSlack_days) break;
+        } else cost += leftOut[job]!;
+      }
+      const before = dayOf[Math.min(Math.ceil(ends - timeSlack_days) - 1, lastDay)]!;
+      const after = dayOf[Math.min(Math.ceil(then - timeSlack_days) - 1, lastDay)]!;
+      if (value === null || isPlain[job] === 1 || after >= horizon) cost += weight[job]! * (after - before);
+      else cost += value[job * horizon + after]! - value[job * horizon + before]!;
+    }
+    this.passed = delay;
+    return cost;
   }
 
   // long: the exact times of one trip
@@ -307,6 +372,8 @@ export abstract class TimedCrews extends CrewSlots {
     let litres = 0;
     let waited = 0;
     let hasWindows = 0;
+    let sooner = Number.POSITIVE_INFINITY;
+    let after = Number.POSITIVE_INFINITY;
     let place = from;
     let overloaded = 0;
     if (one.hasNarrowLegs)
@@ -337,8 +404,14 @@ export abstract class TimedCrews extends CrewSlots {
         const finished = this.endOfWork(one, job, time, work);
         if (finished < Number.POSITIVE_INFINITY) {
           waited += finished - work - time;
+          if (finished - work > time + timeSlack_days) sooner = after = -1;
+          sooner = Math.min(sooner, time - this.opens);
+          after = Math.min(after, this.closes - finished);
           time = finished;
-        } else time += work;
+        } else {
+          sooner = after = -1;
+          time += work;
+        }
       }
       stops[stop + ofStop.ends] = time - leave;
       node = next;
@@ -357,10 +430,12 @@ export abstract class TimedCrews extends CrewSlots {
     tripsOf[t + ofTrip.litres] = litres;
     tripsOf[t + ofTrip.waits] = waited;
     tripsOf[t + ofTrip.hasWindows] = hasWindows;
+    tripsOf[t + ofTrip.sooner] = sooner;
+    tripsOf[t + ofTrip.after] = after;
     tripsOf[t + ofTrip.isStale] = 0;
     tripsOf[t + ofTrip.extra] = overloaded * numbers.awayPenalty;
     tripsOf[t + ofTrip.fixedIn] =
-      hasWindows === 1 || learned !== null || isBroken ? -1 : this.periodOf(one, crew, start, leave, time);
+      after < 0 || learned !== null || isBroken ? -1 : this.periodOf(one, crew, start, leave, time);
     if (isBroken) tripsOf[t + ofTrip.value] = 1e15;
     else this.valued(one, slot, t);
   }
@@ -446,7 +521,11 @@ export abstract class TimedCrews extends CrewSlots {
       const opens = one.before[windowFrom[at]!]!;
       const closes = one.before[Math.min(horizon, windowTo[at]! + 1)]!;
       const end = Math.max(time, opens) + work;
-      if (end <= closes + timeSlack_days) return end;
+      if (end <= closes + timeSlack_days) {
+        this.opens = opens;
+        this.closes = closes;
+        return end;
+      }
     }
     return Number.POSITIVE_INFINITY;
   }
