@@ -11,6 +11,7 @@ import {
 } from '@eavewell/engine';
 import type { RolloutComparison } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
+import { type AnewGiven, anewReport } from './rolloutAnew.ts';
 import { planReport } from './rolloutSheet.ts';
 import { servedPoints } from './rolloutSums.ts';
 
@@ -21,10 +22,14 @@ export interface ComparisonGiven {
   readonly problem: RolloutProblem;
   readonly a: PlanTimed;
   readonly b: PlanTimed;
+  /** The second was found in place of the first and is not kept; null: both are. */
+  readonly anew: AnewGiven | null;
 }
 
 export interface PlanTimed {
   readonly facts: PlanFacts;
+  /** What its trips are called, by crew and trip. */
+  readonly tripIds: readonly (readonly string[])[];
   readonly plan: RolloutPlan;
   readonly outcome: Outcome;
 }
@@ -53,6 +58,7 @@ export function rolloutComparison(given: ComparisonGiven, language: Language): R
     people_count: problem.jobs.reduce((sum, { people }) => sum + people, 0),
     servedA: servedPoints({ problem, outcome: a.outcome }),
     servedB: servedPoints({ problem, outcome: b.outcome }),
+    anew: given.anew && anewReport(given, given.anew, sums, language),
     ...{ ...sums, sites, byArea: byArea(problem, facts, a, b) },
   };
 }
