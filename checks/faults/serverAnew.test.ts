@@ -121,12 +121,12 @@ it('what happened and what the plan takes back are told apart, and add up to day
     expect(shown.waiting_personDays).toBeLessThanOrEqual(0.01 * asIs.waiting!.personDays);
     // Every trip that is told has another day, crew or sites than it had.
     const trips = new Map(asIs.crews.flatMap((crew) => crew.trips.map((trip) => [trip.tripId, trip])));
-    for (const { tripId, kind, leavesBefore, stopsBefore, stopsAfter } of anew!.trips) {
+    for (const { tripId, kind, before, after } of anew!.trips) {
       const trip = trips.get(tripId);
       expect([tripId, kind === 'new']).toEqual([tripId, trip === undefined]);
       if (trip === undefined) continue;
-      expect([leavesBefore, stopsBefore]).toEqual([trip.leaves, trip.stops.map(({ name }) => name)]);
-      expect(stopsAfter.length > 0).toBe(kind !== 'gone');
+      expect([before!.leaves, before!.stops]).toEqual([trip.leaves, trip.stops.map(({ name }) => name)]);
+      expect(after !== null).toBe(kind !== 'gone');
     }
   });
 }, 60_000);

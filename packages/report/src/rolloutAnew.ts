@@ -14,7 +14,7 @@ import type { Language } from '@eavewell/words';
 import { tripReport } from './rolloutChangedTrip.ts';
 import { type ChangesSince, changeSaid } from './rolloutChanges.ts';
 import type { ComparisonGiven } from './rolloutComparison.ts';
-import { brokenSaid, isServed } from './rolloutTold.ts';
+import { brokenSaid, dayAt, isServed } from './rolloutTold.ts';
 
 /** What is known of a plan that was found in place of another. */
 export interface AnewGiven {
@@ -91,26 +91,33 @@ function namesOf({ sites }: ProgrammeFacts): ReadonlyMap<string, string> {
 /** Trips that are otherwise, those that leave next first: people may be packing them. */
 function changedTrips({ problem, a, b, facts }: ComparisonGiven, language: Language): Anew['trips'] {
   const names = namesOf(facts);
-  const stopsOf = ({ plan, tripIds }: ComparisonGiven['a']) =>
+  const crewNames = new Map(facts.rollout.crews.map(({ crewId, name }) => [crewId, name]));
+  const goesOf = ({ plan, outcome, tripIds }: ComparisonGiven['a']) =>
     new Map(
       plan.trips.flatMap((own, crew) =>
-        own.map(({ stops }, at) => [
-          tripIds[crew]![at]!,
-          stops.map((job) => names.get(problem.jobs[job]!.siteId) ?? problem.jobs[job]!.siteId),
-        ]),
+        own.map(({ stops }, at): [string, Anew['trips'][number]['before']] => {
+          const { crewId } = problem.crews[crew]!;
+          const { leaves } = outcome.trips[crew]![at]!;
+          return [
+            tripIds[crew]![at]!,
+            {
+              crew: crewNames.get(crewId) ?? crewId,
+              leaves: leaves >= problem.horizon_days ? null : dayAt({ problem }, leaves),
+              stops: stops.map((job) => names.get(problem.jobs[job]!.siteId) ?? problem.jobs[job]!.siteId),
+            },
+          ];
+        }),
       ),
     );
-  const [was, is] = [stopsOf(a), stopsOf(b)];
+  const [was, is] = [goesOf(a), goesOf(b)];
   const next = ({ leavesBefore, leavesAfter }: ChangedTrip) =>
     Math.min(leavesBefore ?? problem.horizon_days, leavesAfter ?? problem.horizon_days);
   return [...tripChanges(a, b)]
     .sort((one, other) => next(one) - next(other) || (one.tripId < other.tripId ? -1 : 1))
     .map((trip) => {
-      const { tripId, kind, leavesBefore, leavesAfter, said } = tripReport(trip, { problem, facts, language });
-      return {
-        ...{ tripId, kind, leavesBefore, leavesAfter, said, isSoon: next(trip) < soon_days },
-        ...{ stopsBefore: was.get(tripId) ?? [], stopsAfter: is.get(tripId) ?? [] },
-      };
+      const { tripId, kind, said } = tripReport(trip, { problem, facts, language });
+      const [before, after] = [was.get(tripId) ?? null, is.get(tripId) ?? null];
+      return { tripId, kind, before, after, isSoon: next(trip) < soon_days, said };
     });
 }
 
@@ -148,7 +155,7 @@ function anewSaid(
   if (served(a) && served(b))
     said.push(
       say('rolloutAnswers.anew.finish', {
-        hasTold: since.finishTold === null ? 'no' : 'yes',
+        hasTold: since.finishTold === null ? 'no' : since.finishTold === Math.floor(a.outcome.finish) ? 'same' : 'yes',
         told: since.finishTold === null ? '' : date(since.finishTold),
         ...{ asIs: date(a.outcome.finish), found: date(b.outcome.finish) },
         isSame: Math.floor(a.outcome.finish) === Math.floor(b.outcome.finish) ? 'yes' : 'no',

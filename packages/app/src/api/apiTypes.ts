@@ -2622,17 +2622,29 @@ export interface paths {
                                 };
                                 /** @description Trips to another day, by another crew or to other sites: those that leave next first. */
                                 trips: {
+                                    /** @description Null: it is not made. */
+                                    after: {
+                                        /** @description By name. */
+                                        crew: string;
+                                        /** @description Null: not within the days looked at. */
+                                        leaves: string | null;
+                                        /** @description Names of its sites, in their order. */
+                                        stops: string[];
+                                    } | null;
+                                    /** @description Null: it is not made. */
+                                    before: {
+                                        /** @description By name. */
+                                        crew: string;
+                                        /** @description Null: not within the days looked at. */
+                                        leaves: string | null;
+                                        /** @description Names of its sites, in their order. */
+                                        stops: string[];
+                                    } | null;
                                     /** @description It leaves in the next days under one of the plans: people may be packing. */
                                     isSoon: boolean;
                                     /** @enum {string} */
                                     kind: "new" | "gone" | "moved";
-                                    leavesAfter: string | null;
-                                    leavesBefore: string | null;
                                     said: string;
-                                    /** @description Names of its sites, in their order; none where it is not made. */
-                                    stopsAfter: string[];
-                                    /** @description Names of its sites, in their order; none where it is not made. */
-                                    stopsBefore: string[];
                                     tripId: string;
                                 }[];
                             } | null;

@@ -18,7 +18,14 @@ export const rolloutWorking = z.strictObject({
 export type RolloutWorking = z.infer<typeof rolloutWorking>;
 
 const known = z.number().nullable().describe('Null: not known.');
-const tripStops = z.array(z.string()).describe('Names of its sites, in their order; none where it is not made.');
+const tripGoes = z
+  .strictObject({
+    crew: z.string().describe('By name.'),
+    leaves: perhapsDay.describe('Null: not within the days looked at.'),
+    stops: z.array(z.string()).describe('Names of its sites, in their order.'),
+  })
+  .nullable()
+  .describe('Null: it is not made.');
 
 /** A plan that was found in place of another: what it changes of that one as it stands, before it is kept. */
 const anew = z.strictObject({
@@ -44,9 +51,8 @@ const anew = z.strictObject({
     .array(
       z.strictObject({
         ...{ tripId: z.string(), kind: z.enum(['new', 'gone', 'moved']) },
-        ...{ leavesBefore: perhapsDay, leavesAfter: perhapsDay },
+        ...{ before: tripGoes, after: tripGoes },
         isSoon: z.boolean().describe('It leaves in the next days under one of the plans: people may be packing.'),
-        ...{ stopsBefore: tripStops, stopsAfter: tripStops },
         said: z.string(),
       }),
     )

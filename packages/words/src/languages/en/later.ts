@@ -402,6 +402,7 @@ export const rolloutPlans = {
   "anew_broken_new": "new",
   "anew_entered": "{count, plural, one {Since then # change was entered that it does not know of.} other {Since then # changes were entered that it does not know of.}}",
   "anew_found": "A plan made anew was found. It is not kept yet: see what it changes, then keep it or leave it.",
+  "anew_goes": "{crew}, {isWithin, select, yes {leaves {leaves}} other {on a day not looked at any more}}: {places}",
   "anew_gone": "This plan is not held any more: somebody kept it or left it.",
   "anew_head": "A plan made anew",
   "anew_keep": "Keep the plan made anew",

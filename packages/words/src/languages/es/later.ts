@@ -402,6 +402,7 @@ export const rolloutPlans = {
   "anew_broken_new": "nuevo",
   "anew_entered": "{count, plural, one {Desde entonces se anotó # cambio que no tiene en cuenta.} other {Desde entonces se anotaron # cambios que no tiene en cuenta.}}",
   "anew_found": "Se halló un plan hecho de nuevo. Aún no está guardado: mire qué cambia, y guárdelo o déjelo.",
+  "anew_goes": "{crew}, {isWithin, select, yes {sale el {leaves}} other {en un día que ya no se considera}}: {places}",
   "anew_gone": "Este plan ya no está en espera: alguien lo guardó o lo dejó.",
   "anew_head": "Un plan hecho de nuevo",
   "anew_keep": "Guardar el plan hecho de nuevo",
