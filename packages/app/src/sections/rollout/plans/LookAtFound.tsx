@@ -9,10 +9,11 @@ import { WithWorkings } from '../working/opening.tsx';
 import { ChangedTrips, LeavingSoon, NotHoldingAnew } from './ChangedTrips.tsx';
 import { Back, ComparedCosts, ComparedPicture } from './ComparedParts.tsx';
 import { ComparedAreas, ComparedSites } from './ComparedTables.tsx';
-import { comparedQuery } from './comparedQuery.ts';
+import { foundQuery } from './comparedQuery.ts';
 import { NotBegun } from './MakePlan.tsx';
 import { Searching } from './Searching.tsx';
-import { type Found, useFound } from './useFound.ts';
+import { useFound } from './useFound.ts';
+import type { Found } from './useSearch.ts';
 
 type Anew = NonNullable<RolloutComparison['anew']>;
 
@@ -49,15 +50,11 @@ export function LookAtFound({ programmeId, sheet, into }: OfPage & { readonly in
 
 function Looked({ programmeId, sheet, found }: OfPage & { readonly found: Found }) {
   const { say } = useLanguage();
-  const {
-    data: compared,
-    error,
-    isFetching,
-  } = useQuery(comparedQuery(programmeId, found.into, found.planId, found.at));
+  const { data: compared, error, isFetching } = useQuery(foundQuery(programmeId, found));
   if (error !== null) throw error;
-  const anew = compared?.anew ?? null;
-  if (compared === undefined || anew === null) return <p role="status">{say('rolloutPlans.comparing')}</p>;
-  const { a, b, sites, byArea } = compared;
+  if (compared === null) return <p role="status">{say('rolloutPlans.anew_gone')}</p>;
+  if (compared?.anew == null) return <p role="status">{say('rolloutPlans.comparing')}</p>;
+  const { a, b, anew, sites, byArea } = compared;
   return (
     <WithWorkings
       programmeId={programmeId}
@@ -113,7 +110,10 @@ function FoundFor({ anew, found }: { readonly anew: Anew; readonly found: Found 
   );
 }
 
-/** Keep it, leave it, or search on from it. */
+/** Why something was not done is said below the presses. */
+const saidBelow = () => undefined;
+
+/** Keep it, leave it, or search on from it. What follows does not wait for this part of the page: it goes as soon as nothing is held. */
 // long: three presses, and what is said where one of them cannot be done
 function Acts({ programmeId, sheet, found }: OfPage & { readonly found: Found }) {
   const { say } = useLanguage();
@@ -134,7 +134,7 @@ function Acts({ programmeId, sheet, found }: OfPage & { readonly found: Found })
           type="button"
           className="button main"
           disabled={isOff}
-          onClick={named(() => keep.mutate(found, { onSuccess: ({ planId }) => show(planId) }))}
+          onClick={named(() => void keep.mutateAsync(found).then(({ planId }) => show(planId), saidBelow))}
         >
           {say(found.isPlanChanged ? 'rolloutPlans.anew_keep_beside' : 'rolloutPlans.anew_keep')}
         </button>
@@ -142,7 +142,7 @@ function Acts({ programmeId, sheet, found }: OfPage & { readonly found: Found })
           type="button"
           className="button"
           disabled={isOff}
-          onClick={() => leave.mutate(found, { onSuccess: () => show(found.into) })}
+          onClick={() => void leave.mutateAsync(found).then(() => show(found.into), saidBelow)}
         >
           {say('rolloutPlans.anew_leave')}
         </button>

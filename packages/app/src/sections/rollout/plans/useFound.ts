@@ -3,10 +3,7 @@ import { answerOf, api, NotDone } from '../../../api/client.ts';
 import { askAnew } from '../../../api/useChange.ts';
 import { useWho } from '../../../api/useWho.ts';
 import { sayDone } from '../../../offline/lastSaved.ts';
-import { type SearchState, useSearchForPlan } from './useSearch.ts';
-
-/** A plan that was found in place of another, and is not kept. */
-export type Found = SearchState['found'][number];
+import { type Found, useSearchForPlan } from './useSearch.ts';
 
 /** How long is searched when a plan is made anew from today [s]. Ours: as long as the command does. */
 export const anew_s = 10;
@@ -23,7 +20,7 @@ export function useFound(programmeId: string, into: string | null) {
   const client = useQueryClient();
   const { state, begin } = useSearchForPlan(programmeId);
   const found = state === null ? undefined : (state.found.find((one) => one.into === into) ?? null);
-  const onSettled = () => askAnew(client, programmeId);
+  const onSettled = () => void askAnew(client, programmeId);
   const keep = useMutation({
     mutationFn: ({ into: of, at }: Found) =>
       answerOf(
