@@ -419,7 +419,7 @@ export const rolloutPlans = {
   "anew_trips": "{count, plural, one {# trip changes} other {# trips change}}",
   "anew_trips_all": "Show all {count, number}",
   "anew_trips_none": "No trip changes.",
-  "anew_trips_soon": "{count, plural, one {# of them leaves in the next seven days under one of the plans: tell whoever packs before you keep it.} other {# of them leave in the next seven days under one of the plans: tell whoever packs before you keep it.}}",
+  "anew_trips_soon": "{count, plural, one {# trip that changes leaves in the next seven days under one of the plans: tell whoever packs before you keep it.} other {# trips that change leave in the next seven days under one of the plans: tell whoever packs before you keep it.}}",
   "areas": "Days of waiting by area",
   "back": "To the rollout",
   "beside": "More of the rollout",

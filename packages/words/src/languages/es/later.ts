@@ -419,7 +419,7 @@ export const rolloutPlans = {
   "anew_trips": "{count, plural, one {# viaje cambia} other {# viajes cambian}}",
   "anew_trips_all": "Mostrar los {count, number}",
   "anew_trips_none": "Ningún viaje cambia.",
-  "anew_trips_soon": "{count, plural, one {# de ellos sale en los próximos siete días con uno de los planes: avise a quien carga antes de guardarlo.} other {# de ellos salen en los próximos siete días con uno de los planes: avise a quien carga antes de guardarlo.}}",
+  "anew_trips_soon": "{count, plural, one {# viaje que cambia sale en los próximos siete días con uno de los planes: avise a quien carga antes de guardarlo.} other {# viajes que cambian salen en los próximos siete días con uno de los planes: avise a quien carga antes de guardarlo.}}",
   "areas": "Días de espera por zona",
   "back": "Al despliegue",
   "beside": "Más del despliegue",
