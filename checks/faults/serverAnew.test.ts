@@ -95,7 +95,7 @@ it('what happened and what the plan takes back are told apart, and add up to day
     expect((await change(page, programme, closes('W1', 30))).status).toBe(200);
     const asIs = await sheetOf(page, programme);
     await searched(page, programme, heldAsk);
-    const [{ planId }] = (await found(page, programme)) as [{ planId: string }];
+    const { planId } = (await found(page, programme))[0]!;
     const { anew, ...shown } = await beside(page, programme, planId);
     const now = new Map(
       asIs.crews.flatMap((crew) => crew.trips.flatMap(({ stops }) => stops)).map((stop) => [stop.siteId, stop]),
@@ -156,7 +156,7 @@ it('left, nothing is written and nothing is held; what came in between is not ke
 it('pressed by two at once it is kept once', async () => {
   await withServer(async (page) => {
     const programme = await closedAndFound(page);
-    const [{ at }] = (await found(page, programme)) as [{ at: string }];
+    const { at } = (await found(page, programme))[0]!;
     const both = await Promise.all(
       ['Nadi', 'Tam'].map((by) => page.ask('POST', `${programme}/rollout/found/P1`, { by, at })),
     );
