@@ -108,7 +108,7 @@ it('what happened and what the plan takes back are told apart, and add up to day
     );
     expect(later).toBeGreaterThan(0);
     expect(anew!.since.waiting_personDays).toBe(later);
-    expect(anew!.since.finishTold).toBe(
+    expect(anew!.since.lastToldDay).toBe(
       told
         .map(({ handOver }) => handOver!)
         .sort()

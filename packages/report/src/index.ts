@@ -9,7 +9,6 @@ export { problemReport } from './problemReport.ts';
 export { remediesInWords } from './remediesInWords.ts';
 export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts';
 export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
-export type { AnewGiven } from './rolloutAnew.ts';
 export { cautionNamesOf, mayBeAfloat, type TripCaution } from './rolloutCautions.ts';
 export { type ChangeSince, type ChangesSince, changedSaid, type RowChanged } from './rolloutChanges.ts';
 export type { ComparedGiven } from './rolloutCompared.ts';

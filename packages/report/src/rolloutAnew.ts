@@ -11,27 +11,10 @@ import {
 } from '@eavewell/engine';
 import type { RolloutComparison } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
+import type { AnewGiven, ComparisonGiven } from './comparisonGiven.ts';
 import { tripReport } from './rolloutChangedTrip.ts';
-import { type ChangesSince, changeSaid } from './rolloutChanges.ts';
-import type { ComparisonGiven } from './rolloutComparison.ts';
+import { changeSaid } from './rolloutChanges.ts';
 import { brokenSaid, dayAt, isServed } from './rolloutTold.ts';
-
-/** What is known of a plan that was found in place of another. */
-export interface AnewGiven {
-  readonly by: string;
-  readonly at: string;
-  /** What was entered since it was begun to be searched for. */
-  readonly entered: Pick<ChangesSince, 'changes' | 'changes_count'>;
-  readonly isPlanChanged: boolean;
-  /** What changed since the days of the first plan were worked out; null: nobody says when they were. */
-  readonly since: Pick<ChangesSince, 'takenOut'> | null;
-  /** What the first plan came to before those changes; null: there were none. */
-  readonly before: {
-    readonly handOvers: ReadonlyMap<string, DayIndex | null>;
-    readonly cost: number;
-    readonly tripIds: readonly string[];
-  } | null;
-}
 
 type Anew = NonNullable<RolloutComparison['anew']>;
 type Sums = Pick<RolloutComparison, 'waiting_personDays' | 'cost'>;
@@ -48,7 +31,7 @@ export function anewReport(given: ComparisonGiven, anew: AnewGiven, sums: Sums, 
   const told = { problem, facts, language, nameOf: namesOf(facts), tripIdOf };
   const isNew = new Set(breaksBeside(problem.jobs.length, a, b).map(({ broken }) => broken));
   const broken = b.outcome.broken.map((one) => ({ said: brokenSaid(told, one), isNew: isNew.has(one) }));
-  const { waiting_personDays, finishTold, later_count, sooner_count, untold_count } = since;
+  const { waiting_personDays, lastToldDay, later_count, sooner_count, untold_count } = since;
   return {
     ...{ by: anew.by, at: anew.at, entered_count: anew.entered.changes_count, isPlanChanged: anew.isPlanChanged },
     entered: anew.entered.changes.map((change) => ({
@@ -57,7 +40,7 @@ export function anewReport(given: ComparisonGiven, anew: AnewGiven, sums: Sums, 
     said: anewSaid(given, since, cost, sums, language),
     since: {
       ...{ waiting_personDays, cost, later_count, sooner_count, untold_count },
-      finishTold: finishTold === null ? null : isoDay(problem.firstDay + finishTold),
+      lastToldDay: lastToldDay === null ? null : isoDay(problem.firstDay + lastToldDay),
     },
     trips: changedTrips(given, language),
     broken: [...broken.filter((one) => one.isNew), ...broken.filter((one) => !one.isNew)],
@@ -155,8 +138,9 @@ function anewSaid(
   if (served(a) && served(b))
     said.push(
       say('rolloutAnswers.anew.finish', {
-        hasTold: since.finishTold === null ? 'no' : since.finishTold === Math.floor(a.outcome.finish) ? 'same' : 'yes',
-        told: since.finishTold === null ? '' : date(since.finishTold),
+        hasTold:
+          since.lastToldDay === null ? 'no' : since.lastToldDay === Math.floor(a.outcome.finish) ? 'same' : 'yes',
+        told: since.lastToldDay === null ? '' : date(since.lastToldDay),
         ...{ asIs: date(a.outcome.finish), found: date(b.outcome.finish) },
         isSame: Math.floor(a.outcome.finish) === Math.floor(b.outcome.finish) ? 'yes' : 'no',
       }),

@@ -1,38 +1,17 @@
 import {
   isoDay,
-  type Outcome,
-  type PlanFacts,
   type ProgrammeFacts,
   planChanges,
-  type RolloutPlan,
   type RolloutProblem,
   serviceDaysOf,
   waitingByGroup,
 } from '@eavewell/engine';
 import type { RolloutComparison } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
-import { type AnewGiven, anewReport } from './rolloutAnew.ts';
+import type { ComparisonGiven, PlanTimed } from './comparisonGiven.ts';
+import { anewReport } from './rolloutAnew.ts';
 import { planReport } from './rolloutSheet.ts';
 import { servedPoints } from './rolloutSums.ts';
-
-/** Two plans, timed on the same rollout. */
-export interface ComparisonGiven {
-  readonly stamp: string;
-  readonly facts: ProgrammeFacts;
-  readonly problem: RolloutProblem;
-  readonly a: PlanTimed;
-  readonly b: PlanTimed;
-  /** The second was found in place of the first and is not kept; null: both are. */
-  readonly anew: AnewGiven | null;
-}
-
-export interface PlanTimed {
-  readonly facts: PlanFacts;
-  /** What its trips are called, by crew and trip. */
-  readonly tripIds: readonly (readonly string[])[];
-  readonly plan: RolloutPlan;
-  readonly outcome: Outcome;
-}
 
 /**
  * Two plans side by side: what differs, for whom, what it costs.

@@ -2613,7 +2613,7 @@ export interface paths {
                                     /** @description Of the trips still to go, above what they cost before the changes. */
                                     cost: number | null;
                                     /** @description The last hand-over that was told. */
-                                    finishTold: string | null;
+                                    lastToldDay: string | null;
                                     later_count: number;
                                     sooner_count: number;
                                     /** @description Sites of which no day was told: they are in no sum. */

@@ -40,7 +40,7 @@ const anew = z.strictObject({
   since: z
     .strictObject({
       waiting_personDays: z.number(),
-      finishTold: perhapsDay.describe('The last hand-over that was told.'),
+      lastToldDay: perhapsDay.describe('The last hand-over that was told.'),
       cost: known.describe('Of the trips still to go, above what they cost before the changes.'),
       later_count: z.int(),
       sooner_count: z.int(),

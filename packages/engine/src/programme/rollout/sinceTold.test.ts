@@ -19,7 +19,7 @@ it('where every site was told its own day nobody waits longer', () => {
   );
   expect(told).toEqual({
     ...{ waiting_personDays: 0, later_count: 0, sooner_count: 0, untold_count: 0 },
-    finishTold: Math.max(handOver(0), handOver(1)),
+    lastToldDay: Math.max(handOver(0), handOver(1)),
   });
 });
 
@@ -28,7 +28,7 @@ it('sites wait as much longer as they are later than they were told, people time
   const days: Record<string, number> = { J0: firstDay + handOver(0) - 6, J1: firstDay + handOver(1) + 3 };
   expect(sinceTold(problem, outcome, (siteId) => days[siteId])).toEqual({
     ...{ waiting_personDays: 100 * 6 - 40 * 3, later_count: 1, sooner_count: 1, untold_count: 1 },
-    finishTold: handOver(1) + 3,
+    lastToldDay: handOver(1) + 3,
   });
 });
 

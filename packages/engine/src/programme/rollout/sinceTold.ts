@@ -8,7 +8,7 @@ export interface SinceTold {
   /** Waiting of people now, after less what was told [person-day]. */
   readonly waiting_personDays: number;
   /** Last hand-over of what was told [day of the plan]; null: nothing was. */
-  readonly finishTold: number | null;
+  readonly lastToldDay: number | null;
   readonly later_count: number;
   readonly sooner_count: number;
   /** Sites of which no day was told: they are in no sum. */
@@ -34,7 +34,7 @@ export function sinceTold(
   const { jobs, firstDay, horizon_days } = problem;
   const service = serviceDaysOf(problem, outcome);
   let [waiting_personDays, later_count, sooner_count, untold_count] = [0, 0, 0, 0];
-  let finishTold: number | null = null;
+  let lastToldDay: number | null = null;
   for (const [job, { siteId, people, serviceWait_days }] of jobs.entries()) {
     const told = toldOf(siteId);
     if (told === undefined) {
@@ -42,7 +42,7 @@ export function sinceTold(
       continue;
     }
     const handOver = told === null ? null : told - firstDay;
-    if (handOver !== null) finishTold = Math.max(finishTold ?? handOver, handOver);
+    if (handOver !== null) lastToldDay = Math.max(lastToldDay ?? handOver, handOver);
     const then =
       told === null || handOver === null
         ? horizon_days
@@ -52,5 +52,5 @@ export function sinceTold(
     if (later_days > 0) later_count++;
     if (later_days < 0) sooner_count++;
   }
-  return { waiting_personDays, finishTold, later_count, sooner_count, untold_count };
+  return { waiting_personDays, lastToldDay, later_count, sooner_count, untold_count };
 }
