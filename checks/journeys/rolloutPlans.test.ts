@@ -94,10 +94,31 @@ journey(
     const closure = (await rows('closures')).find(({ cells }) => cells['reason'] === 'the harbour is closed')!;
     expect(closure.cells).toMatchObject({ ...closes, wayId: first.wayId });
 
+    // What is found is shown before it is kept: nothing is written, and left it is gone.
+    const looked = page.getByRole('heading', { level: 1, name: 'Before the flood, made anew: not kept yet' });
+    const trips = page.getByRole('region', { name: /^\d+ trips? changes?$/ });
     await page.getByRole('button', { name: 'Plan anew from today' }).click();
-    await page.getByRole('button', { name: 'Plan anew from today' }).waitFor({ state: 'detached', timeout: 60_000 });
-    const after = await days();
-    expect(after).not.toEqual(before);
+    await looked.waitFor({ timeout: 60_000 });
+    await page.getByText(/^With what happened people wait /).waitFor();
+    expect(await days()).toEqual(before);
+    // Whoever comes back to it finds it there; each trip opens to where it went and where it would go.
+    await page.reload();
+    await looked.waitFor();
+    const trip = trips.getByRole('listitem').first();
+    await trip.locator('summary').focus();
+    await page.keyboard.press('Enter');
+    await trip.getByText('As things stand:').waitFor();
+    await page.getByRole('button', { name: 'Leave the plan as it is' }).focus();
+    await page.keyboard.press('Enter');
+    await page.locator('.plan-shown').waitFor();
+    await page.getByRole('button', { name: 'Plan anew from today' }).waitFor();
+    expect(await days()).toEqual(before);
+
+    await page.getByRole('button', { name: 'Plan anew from today' }).click();
+    await looked.waitFor({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Keep the plan made anew' }).click();
+    await page.locator('.plan-shown').waitFor();
+    await expect.poll(days).not.toEqual(before);
     // One step takes all of it back.
     await page.getByRole('button', { name: /^Undo:/ }).click();
     await expect.poll(days).toEqual(before);
@@ -107,7 +128,6 @@ journey(
     expect(kept).toHaveLength(before.length);
     expect(kept).not.toEqual(before);
 
-    await page.getByRole('link', { name: 'To the rollout' }).click();
     await makePlan(page, 'Round the flood');
     await page.getByRole('link', { name: 'Plans side by side' }).click();
     await page.getByRole('heading', { level: 1, name: /side by side/ }).waitFor();

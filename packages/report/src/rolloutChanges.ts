@@ -156,9 +156,9 @@ export function movedOf({
   return { moved_count, unkept_count, later };
 }
 
-function changeSaid(
+export function changeSaid(
   { source, rows_count, tables, kind, only }: ChangeSince,
-  { facts }: Omit<SheetGiven, 'changedSince'>,
+  { facts }: Pick<SheetGiven, 'facts'>,
   language: Language,
 ): string {
   const { say } = language;

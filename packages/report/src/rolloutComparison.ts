@@ -1,33 +1,17 @@
 import {
   isoDay,
-  type Outcome,
-  type PlanFacts,
   type ProgrammeFacts,
   planChanges,
-  type RolloutPlan,
   type RolloutProblem,
   serviceDaysOf,
   waitingByGroup,
 } from '@eavewell/engine';
 import type { RolloutComparison } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
+import type { ComparisonGiven, PlanTimed } from './comparisonGiven.ts';
+import { anewReport } from './rolloutAnew.ts';
 import { planReport } from './rolloutSheet.ts';
 import { servedPoints } from './rolloutSums.ts';
-
-/** Two plans, timed on the same rollout. */
-export interface ComparisonGiven {
-  readonly stamp: string;
-  readonly facts: ProgrammeFacts;
-  readonly problem: RolloutProblem;
-  readonly a: PlanTimed;
-  readonly b: PlanTimed;
-}
-
-export interface PlanTimed {
-  readonly facts: PlanFacts;
-  readonly plan: RolloutPlan;
-  readonly outcome: Outcome;
-}
 
 /**
  * Two plans side by side: what differs, for whom, what it costs.
@@ -53,6 +37,7 @@ export function rolloutComparison(given: ComparisonGiven, language: Language): R
     people_count: problem.jobs.reduce((sum, { people }) => sum + people, 0),
     servedA: servedPoints({ problem, outcome: a.outcome }),
     servedB: servedPoints({ problem, outcome: b.outcome }),
+    anew: given.anew && anewReport(given, given.anew, sums, language),
     ...{ ...sums, sites, byArea: byArea(problem, facts, a, b) },
   };
 }

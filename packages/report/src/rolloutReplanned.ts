@@ -1,8 +1,9 @@
-import { type ChangedTrip, isoDay, planChanges, tripChanges } from '@eavewell/engine';
+import { isoDay, planChanges, tripChanges } from '@eavewell/engine';
 import type { RolloutReport } from '@eavewell/tables';
+import { tripReport } from './rolloutChangedTrip.ts';
 import { movedOf } from './rolloutChanges.ts';
 import { comparedSites, slack_amount } from './rolloutComparison.ts';
-import { dayAt, type ReplannedGiven, type Told } from './rolloutTold.ts';
+import type { ReplannedGiven, Told } from './rolloutTold.ts';
 
 type Report = NonNullable<RolloutReport['replanned']>;
 
@@ -75,27 +76,4 @@ function changesSaid(
   const sooner = sites.filter(({ later_days }) => (later_days ?? 0) < 0).length;
   if (sites.length > 0) said.push(say('rolloutReport.replanned.sites', { sites: sites.length, later, sooner }));
   return said.length + trips_count > 0 ? said : [say('rolloutReport.replanned.same')];
-}
-
-function tripReport(trip: ChangedTrip, told: Told): Report['trips'][number] {
-  const { problem, facts, language } = told;
-  const { tripId, crewBefore, crewAfter, leavesBefore, leavesAfter, hasOtherStops } = trip;
-  const kind = crewBefore === null ? 'new' : crewAfter === null ? 'gone' : 'moved';
-  const crewId = (crew: number | null) => (crew === null ? null : problem.crews[crew]!.crewId);
-  const day = (at: number | null) => (at === null || at >= problem.horizon_days ? null : dayAt(told, at));
-  const id = crewId(crewAfter) ?? crewId(crewBefore);
-  const [was, is] = [day(leavesBefore), day(leavesAfter)];
-  const said = (at: string | null) =>
-    at === null ? language.say('rolloutReport.replanned.notWithin') : language.numbers.date(at);
-  return {
-    ...{ tripId, kind, crewBefore: crewId(crewBefore), crewAfter: crewId(crewAfter) },
-    ...{ leavesBefore: was, leavesAfter: is, hasOtherStops },
-    said: language.say(`rolloutReport.replanned.trip.${kind}`, {
-      ...{ trip: tripId, crew: facts.rollout.crews.find((one) => one.crewId === id)?.name ?? id ?? '' },
-      ...{ was: said(was), leaves: said(is) },
-      isOtherCrew: crewBefore === crewAfter ? 'no' : 'yes',
-      isOtherDay: was === is ? 'no' : 'yes',
-      isOtherStops: hasOtherStops ? 'yes' : 'no',
-    }),
-  };
 }

@@ -107,7 +107,10 @@ export const daysAt = (told: Told, { p10, p50, p90 }: Spans) => ({
   ...{ p10: dayWithin(told, p10.value), p50: dayWithin(told, p50.value), p90: dayWithin(told, p90.value) },
 });
 
-export function brokenSaid(told: Told, one: Broken): string {
+export function brokenSaid(
+  told: Pick<Told, 'problem' | 'language' | 'nameOf' | 'tripIdOf' | 'facts'>,
+  one: Broken,
+): string {
   const { problem, language, nameOf } = told;
   const job = 'job' in one && one.job !== null ? problem.jobs[one.job]!.siteId : null;
   const part = 'goods' in one ? problem.goods[one.goods]!.partId : null;

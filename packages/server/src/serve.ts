@@ -14,6 +14,7 @@ import { Kits } from './kits/kits.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
+import { FoundPlans } from './rollouts/foundPlans.ts';
 import { RolloutPapers } from './rollouts/rolloutPapers.ts';
 import { Rollouts } from './rollouts/rollouts.ts';
 import { Searches } from './rollouts/searches.ts';
@@ -146,7 +147,7 @@ async function built(
   designs.onDone = (done) => asked.onDesign?.(done);
   const kits = new Kits(programmes, designs, work.others, version);
   const overviews = new Overviews();
-  const searches = new Searches(tasks, computerClock.at);
+  const searches = new Searches(tasks, computerClock.at, new FoundPlans(programmes.derivedFolder('found')));
   const rollouts = new Rollouts(programmes, designs, work.others, work.keeping, searches);
   const rolloutPapers = new RolloutPapers(rollouts, work.others);
   const reviews = new Reviews(programmes, tasks);

@@ -2585,6 +2585,69 @@ export interface paths {
                                 timedAt: string | null;
                                 trips_count: number;
                             };
+                            /** @description Null where both plans are kept. */
+                            anew: {
+                                /** @description When: of then are the tables it was found for. */
+                                at: string;
+                                /** @description What does not hold under the plan that was found, what is new first. */
+                                broken: {
+                                    /** @description Not broken as the plan stands. */
+                                    isNew: boolean;
+                                    said: string;
+                                }[];
+                                /** @description Who asked for it. */
+                                by: string;
+                                /** @description What was entered since, the newest first, a few. */
+                                entered: {
+                                    at: string;
+                                    by: string;
+                                    said: string;
+                                }[];
+                                entered_count: number;
+                                /** @description The plan itself was changed since: kept, what was found stands beside it. */
+                                isPlanChanged: boolean;
+                                /** @description What happened did to waiting, end and money, and what the plan takes back. */
+                                said: string[];
+                                /** @description What happened did to the plan as it stands, against the days that were told. */
+                                since: {
+                                    /** @description Of the trips still to go, above what they cost before the changes. */
+                                    cost: number | null;
+                                    /** @description The last hand-over that was told. */
+                                    lastToldDay: string | null;
+                                    later_count: number;
+                                    sooner_count: number;
+                                    /** @description Sites of which no day was told: they are in no sum. */
+                                    untold_count: number;
+                                    waiting_personDays: number;
+                                };
+                                /** @description Trips to another day, by another crew or to other sites: those that leave next first. */
+                                trips: {
+                                    /** @description Null: it is not made. */
+                                    after: {
+                                        /** @description By name. */
+                                        crew: string;
+                                        /** @description Null: not within the days looked at. */
+                                        leaves: string | null;
+                                        /** @description Names of its sites, in their order. */
+                                        stops: string[];
+                                    } | null;
+                                    /** @description Null: it is not made. */
+                                    before: {
+                                        /** @description By name. */
+                                        crew: string;
+                                        /** @description Null: not within the days looked at. */
+                                        leaves: string | null;
+                                        /** @description Names of its sites, in their order. */
+                                        stops: string[];
+                                    } | null;
+                                    /** @description It leaves in the next days under one of the plans: people may be packing. */
+                                    isSoon: boolean;
+                                    /** @enum {string} */
+                                    kind: "new" | "gone" | "moved";
+                                    said: string;
+                                    tripId: string;
+                                }[];
+                            } | null;
                             b: {
                                 from: string | null;
                                 isInForce: boolean;
@@ -2691,6 +2754,98 @@ export interface paths {
         put?: never;
         post?: never;
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/found/{into}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keeps a plan that was found, as one step. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    into: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description When it was begun to be searched for: another one that was found since is not kept unseen. */
+                        at: string;
+                        /** @description Who keeps it. */
+                        by: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            /** @description False: the plan was changed meanwhile, and it stands beside it. */
+                            isInPlace: boolean;
+                            /** @description The plan it is now. */
+                            planId: string;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        /** Lets go of a plan that was found: nothing is written. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    into: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         options?: never;
         head?: never;
         patch?: never;
@@ -2895,6 +3050,20 @@ export interface paths {
                         "application/json": {
                             bound: number | null;
                             done_fraction: number;
+                            /** @description Plans that were found and are not kept: they are looked at first. */
+                            found: {
+                                /** @description When it was begun to be searched for. */
+                                at: string;
+                                by: string;
+                                /** @description Changes since, of what a plan is reckoned from. */
+                                entered_count: number;
+                                /** @description The plan it would take the place of. */
+                                into: string;
+                                /** @description The plan itself was changed since: kept, it stands beside it. */
+                                isPlanChanged: boolean;
+                                /** @description What it is asked by, side by side with that plan; it is in no table. */
+                                planId: string;
+                            }[];
                             gap_fraction: number | null;
                             /** @description The plan that was made last, once it is kept. */
                             planId: string | null;
@@ -2937,6 +3106,8 @@ export interface paths {
                         from: string | null;
                         /** @description The plan that is made anew in place, one step that can be taken back. Null: a plan beside the others. */
                         into: string | null;
+                        /** @description What is found in place of a plan is held until somebody keeps it or leaves it, and is gone on with where it is searched for again. Left out: it is kept at once. */
+                        isHeld?: boolean;
                         /** @description Trips of the plan to go on from that stay as they are, as if they were locked. Left out: none. */
                         keepTrips?: string[];
                         /** @description What a new plan is called; null: by the day and hour. */

@@ -2,14 +2,16 @@ import { dayOnClock, isoDay } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import type { RolloutWorking } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
-import type { z } from 'zod';
+import { z } from 'zod';
 import type { OpenProgramme } from '../openProgramme.ts';
+import { changesAmong } from '../rollouts/changesSince.ts';
 import { withEntered } from '../rollouts/enteredCells.ts';
+import { enteredSince, idOfFound } from '../rollouts/foundPlans.ts';
 import type { SearchStart } from '../rollouts/rolloutAsks.ts';
 import type { Rollouts } from '../rollouts/rollouts.ts';
 import { Refused } from './problemReply.ts';
 import * as answers from './rolloutSchemas.ts';
-import { type App, answering, asIs, type Behind, type Find, one } from './routing.ts';
+import { type App, answering, asIs, type Behind, type Find, failing, one } from './routing.ts';
 import * as schemas from './schemas.ts';
 import { languageOf } from './spokenTo.ts';
 
@@ -129,16 +131,62 @@ function searchRoutes(app: App, { rollouts }: Behind, find: Find): void {
     return { taskId: await begin(rollouts, programme, request.body, languageOf(request)) };
   });
   const state = answering('How the search for a plan gets on.', answers.searchState);
-  app.get(`${one}/rollout/search`, { schema: { ...state, params } }, async (request) => ({
-    ...rollouts.searches.state(await find(request)),
-  }));
+  app.get(`${one}/rollout/search`, { schema: { ...state, params } }, async (request) => {
+    const programme = await find(request);
+    return { ...rollouts.searches.state(programme), found: await foundTold(rollouts, programme) };
+  });
+  foundRoutes(app, rollouts, find);
+}
+
+/** Plans that were found and wait to be looked at. */
+async function foundTold({ searches }: Rollouts, programme: OpenProgramme) {
+  const all = await searches.found.list(programme);
+  return all.map((found) => {
+    const { into, by, at } = found;
+    const { records, isPlanChanged } = enteredSince(programme, found);
+    const { changes_count: entered_count } = changesAmong(records, into);
+    return { into, planId: idOfFound(into), by, at, entered_count, isPlanChanged };
+  });
+}
+
+/** Keeps what was found, or lets go of it. */
+function foundRoutes(app: App, { searches }: Rollouts, find: Find): void {
+  const params = answers.foundAsked;
+  const kept = answering('Keeps a plan that was found, as one step.', answers.foundKept);
+  const known = async (programme: OpenProgramme, into: string) => {
+    const found = await searches.found.of(programme, into);
+    if (found === null) throw unknown(into);
+    return found;
+  };
+  app.post(
+    `${one}/rollout/found/:into`,
+    { schema: { ...kept, params, body: answers.keepFoundAsked } },
+    async (request) => {
+      const programme = await find(request);
+      const found = await known(programme, request.params.into);
+      if (found.at !== request.body.at) throw new Refused([recordProblem('request.other_state', {}, {})]);
+      const { planId, isInPlace, problems } = await searches.keepFound(programme, request.body.by, found);
+      if (problems.length > 0) throw new Refused(problems);
+      return { planId, isInPlace };
+    },
+  );
+  const left = {
+    summary: 'Lets go of a plan that was found: nothing is written.',
+    params,
+    response: { 204: z.null(), ...failing },
+  };
+  app.delete(`${one}/rollout/found/:into`, { schema: left }, async (request, reply) => {
+    const programme = await find(request);
+    await searches.leaveFound(programme, await known(programme, request.params.into));
+    return reply.code(204).send(null);
+  });
 }
 
 /** Begins a search; refused where one runs, what it names is not there, or nothing can be planned. */
 async function begin(
   rollouts: Rollouts,
   programme: OpenProgramme,
-  { from, onlyCrews, keepTrips = [], name, ...asked }: z.infer<typeof answers.searchAsked>,
+  { from, onlyCrews, keepTrips = [], name, isHeld = false, ...asked }: z.infer<typeof answers.searchAsked>,
   language: Language,
 ): Promise<string> {
   const runs = () => new Refused([recordProblem('request.search_runs', {}, {})]);
@@ -146,16 +194,23 @@ async function begin(
   for (const planId of [from, asked.into])
     if (planId !== null && programme.facts.row('plans', planId) === null) throw unknown(planId);
   const start = async (): Promise<SearchStart> => {
-    const found = await rollouts.searchStart(programme, { from, onlyCrews, keepTrips });
+    const goesOnWith = isHeld && from === asked.into ? await heldOf(rollouts, programme, from) : null;
+    const found = await rollouts.searchStart(programme, { from, onlyCrews, keepTrips, goesOnWith });
     if (found === 'plan') throw unknown(from ?? '');
     if (found === 'crew') throw unknown(onlyCrews?.join(', ') ?? '');
     if (found === 'nothing') throw new Refused([recordProblem('request.nothing_to_plan', {}, {})]);
     return found;
   };
-  const search = { ...asked, name: name ?? nameOfNow(language) };
+  const search = { ...asked, isHeld, name: name ?? nameOfNow(language) };
   const taskId = await rollouts.searches.begin(programme, search, language, start);
   if (taskId === null) throw runs();
   return taskId;
+}
+
+/** What was found of a plan and may be gone on with; null: nothing, or the plan was changed since. */
+async function heldOf({ searches }: Rollouts, programme: OpenProgramme, into: string | null): Promise<string | null> {
+  const found = into === null ? null : await searches.found.of(programme, into);
+  return found === null || enteredSince(programme, found).isPlanChanged ? null : idOfFound(found.into);
 }
 
 /** What a plan is called that nobody names: by the day and hour on this computer. */

@@ -38,6 +38,12 @@ export const searchAsked = z.strictObject({
   into: planId
     .nullable()
     .describe('The plan that is made anew in place, one step that can be taken back. Null: a plan beside the others.'),
+  isHeld: z
+    .boolean()
+    .optional()
+    .describe(
+      'What is found in place of a plan is held until somebody keeps it or leaves it, and is gone on with where it is searched for again. Left out: it is kept at once.',
+    ),
   name: z.string().min(1).max(200).nullable().describe('What a new plan is called; null: by the day and hour.'),
   seconds: z.number().min(0.2).max(600).describe('How long is searched [s].'),
   seed: z.int().min(0).max(4_294_967_295),
@@ -61,6 +67,29 @@ export const searchState = z.strictObject({
   gap_fraction: z.number().nullable(),
   planId: z.string().nullable().describe('The plan that was made last, once it is kept.'),
   problem: z.string().nullable().describe('Why none was made, in words.'),
+  found: z
+    .array(
+      z.strictObject({
+        into: z.string().describe('The plan it would take the place of.'),
+        planId: z.string().describe('What it is asked by, side by side with that plan; it is in no table.'),
+        by: z.string(),
+        at: z.string().describe('When it was begun to be searched for.'),
+        entered_count: z.int().describe('Changes since, of what a plan is reckoned from.'),
+        isPlanChanged: z.boolean().describe('The plan itself was changed since: kept, it stands beside it.'),
+      }),
+    )
+    .describe('Plans that were found and are not kept: they are looked at first.'),
+});
+
+/** A plan that was found, by the plan it would take the place of. */
+export const foundAsked = programmeId.extend({ into: planId });
+export const keepFoundAsked = z.strictObject({
+  by: z.string().min(1).max(200).describe('Who keeps it.'),
+  at: z.string().describe('When it was begun to be searched for: another one that was found since is not kept unseen.'),
+});
+export const foundKept = z.strictObject({
+  planId: z.string().describe('The plan it is now.'),
+  isInPlace: z.boolean().describe('False: the plan was changed meanwhile, and it stands beside it.'),
 });
 
 const packed = z.record(z.string(), z.unknown()).describe('As the evaluator of the page reads it.');

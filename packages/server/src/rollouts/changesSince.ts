@@ -31,13 +31,21 @@ export function changesSince({
   return Object.fromEntries(
     timed.map(({ planId, timedAt, at_ms }) => {
       const since = later.flatMap((one) => (one.at_ms > at_ms ? [one.record] : []));
-      const own = standing(since).flatMap((record) => changeOf(record, planId) ?? []);
-      const changes = own.slice(-mostTold_count).reverse();
+      const told = changesAmong(since, planId);
       // One that was searched for came in after its days were begun to be worked out.
       const version = Math.max(came.get(planId)?.version ?? 0, records.length - since.length);
-      return [planId, { at: timedAt, version, changes, changes_count: own.length, takenOut: takenOut(since, planId) }];
+      return [planId, { at: timedAt, version, ...told, takenOut: takenOut(since, planId) }];
     }),
   );
+}
+
+/** What records changed of what a plan is reckoned from: the newest first, a few, and how many there are. */
+export function changesAmong(
+  records: readonly ChangeRecord[],
+  planId: string,
+): Pick<ChangesSince, 'changes' | 'changes_count'> {
+  const own = standing(records).flatMap((record) => changeOf(record, planId) ?? []);
+  return { changes: own.slice(-mostTold_count).reverse(), changes_count: own.length };
 }
 
 /** Records that hold still: what was undone, and the undoing of it, are none of them. One that could be taken back in part alone is left. */

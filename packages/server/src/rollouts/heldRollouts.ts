@@ -50,6 +50,14 @@ interface Drawn {
 /** Days of hand-over by site [day]; null: not within the days looked at. */
 export type HandOvers = ReadonlyMap<string, DayIndex | null>;
 
+/** What a plan came to before something changed. */
+export interface PlanBefore {
+  readonly handOvers: HandOvers;
+  /** Of the trips that were to go then. */
+  readonly cost: number;
+  readonly tripIds: readonly string[];
+}
+
 /** A rollout made ready for what has happened of a plan. */
 interface ReadyHeld {
   readonly key: string;
@@ -93,7 +101,7 @@ export class HeldRollouts {
   private plans: (PlansRead & { readonly stamp: string }) | null = null;
   private readonly readies = new Map<string, ReadyHeld>();
   private readonly drawn = new Map<string, Drawn>();
-  private readonly before = new Map<string, HandOvers>();
+  private readonly before = new Map<string, PlanBefore>();
   /** How often more was drawn or bounded: what was put together before says less. */
   drawn_count = 0;
 
@@ -153,14 +161,14 @@ export class HeldRollouts {
   }
 
   /**
-   * On which days would the sites of a plan be handed over, had nothing changed since a version?
+   * What would a plan come to, had nothing changed since a version?
    *
    * @param version - the last before the changes
-   * @returns days by site [day], null where it is not handed over within the days looked at; null: there was no such plan
+   * @returns days of hand-over by site [day], null where it is not handed over within the days looked at, and what its trips cost; null: there was no such plan
    */
-  async daysBefore({ at }: Held, planId: string, version: number): Promise<HandOvers | null> {
+  async planBefore({ at }: Held, planId: string, version: number): Promise<PlanBefore | null> {
     const key = JSON.stringify([at.programmeId, version, at.today, at.build, planId]);
-    const known = this.before.get(key) ?? (await handOversAt({ ...at, version }, planId, this.sitesKept));
+    const known = this.before.get(key) ?? (await planAt({ ...at, version }, planId, this.sitesKept));
     if (known === null) return null;
     this.before.delete(key);
     this.before.set(key, known);
@@ -187,7 +195,7 @@ export class HeldRollouts {
 }
 
 /** The days of a plan as they were worked out from the facts of a version: what has gone by since stands as it is today. */
-async function handOversAt(at: RolloutAt, planId: string, sitesKept: SitesKept): Promise<HandOvers | null> {
+async function planAt(at: RolloutAt, planId: string, sitesKept: SitesKept): Promise<PlanBefore | null> {
   const { facts } = await readFacts(at);
   const { today } = at;
   const [programme, kit] = [readyProgramme(facts, { today }), readyKit(facts, today)];
@@ -196,15 +204,15 @@ async function handOversAt(at: RolloutAt, planId: string, sitesKept: SitesKept):
   const kept = keptPlan(ready, facts, planId, today);
   if (kept === null) return null;
   const { problem } = ready;
-  const stops = evaluatePlan(problem, kept.plan)
-    .trips.flat()
-    .flatMap((trip) => trip.stops);
-  return new Map(
+  const { trips, cost } = evaluatePlan(problem, kept.plan);
+  const stops = trips.flat().flatMap((trip) => trip.stops);
+  const handOvers = new Map(
     stops.map(({ job, handOverDay }) => [
       problem.jobs[job]!.siteId,
       handOverDay < problem.horizon_days ? problem.firstDay + handOverDay : null,
     ]),
   );
+  return { handOvers, cost, tripIds: kept.tripIds.flat() };
 }
 
 /** A plan, timed on a rollout that may be ready for another. */

@@ -15,15 +15,10 @@ import {
   type TravelPair,
   type WaitingBounds,
 } from '@eavewell/engine';
-import {
-  type ChangesSince,
-  type RolloutFigure,
-  rolloutComparison,
-  rolloutTrip,
-  rolloutWorking,
-} from '@eavewell/report';
+import { type ChangesSince, type RolloutFigure, rolloutTrip, rolloutWorking } from '@eavewell/report';
 import { loadLanguage } from '@eavewell/words';
 import type { Asks, JobAround } from '@eavewell/work';
+import { comparedOf, type PlansAsked } from './comparedAsk.ts';
 import { type HandOvers, type Held, HeldRollouts, planShown, type TimedNow, timedOn } from './heldRollouts.ts';
 import type { RolloutAt } from './rolloutAt.ts';
 import { startOf } from './searchStart.ts';
@@ -57,11 +52,7 @@ export interface WorkingAsked extends OfState {
   readonly language: string;
 }
 
-export interface ComparedAsked extends OfState {
-  readonly a: string;
-  readonly b: string;
-  readonly language: string;
-}
+export interface ComparedAsked extends OfState, PlansAsked {}
 
 export interface NumbersAsked extends OfState {
   readonly planId: string | null;
@@ -78,6 +69,8 @@ export interface SearchAsked extends OfState {
   readonly onlyCrews: readonly string[] | null;
   /** Trips of it that stay as they are, as if they were locked. */
   readonly keepTrips: readonly string[];
+  /** A plan that was found in place of that one, and is gone on with. Null: none. */
+  readonly goesOnWith: string | null;
 }
 
 /** What a search begins with. */
@@ -161,7 +154,7 @@ async function beforeChanges(
   if (planId === null || changes === null || changes.changes_count === 0) return null;
   const stops = planShown(held.facts, planId)?.trips.flatMap((one) => one.stops) ?? [];
   const isKept = stops.every(({ handOver }) => handOver !== null) && changes.takenOut.every(({ was }) => was !== null);
-  return isKept ? null : holding.daysBefore(held, planId, changes.version);
+  return isKept ? null : ((await holding.planBefore(held, planId, changes.version))?.handOvers ?? null);
 }
 
 /** One trip in full, as JSON; `plan`, `trip`: there is none of that id. */
@@ -218,20 +211,9 @@ function linesOf({ sites, kit }: Held, siteIds: readonly string[]): ReadonlyMap<
 }
 
 /** Two plans side by side, as JSON, both timed from what has happened of the first; null: one of them is not there. */
-async function compared(
-  { at, a, b, language }: ComparedAsked,
-  around: JobAround,
-): Promise<{ readonly text: string } | null> {
-  const held = await holding.of(at, around);
-  const [planA, planB] = [planShown(held.facts, a), planShown(held.facts, b)];
-  if (!planA || !planB) return null;
-  const ready = holding.readyFor(held, planA.planId);
-  const timed = (plan: typeof planA) => {
-    const { plan: own, outcome } = timedOn(held, ready, plan.planId);
-    return { facts: plan, plan: own, outcome };
-  };
-  const given = { stamp: at.stamp, facts: held.facts, problem: ready.ready.problem, a: timed(planA), b: timed(planB) };
-  return { text: JSON.stringify(rolloutComparison(given, await loadLanguage(language))) };
+async function compared(asked: ComparedAsked, around: JobAround): Promise<{ readonly text: string } | null> {
+  const held = await holding.of(asked.at, around);
+  return comparedOf(holding, held, asked);
 }
 
 /** A plan as numbers with the legs it goes by, as JSON; null: there is none of that id. */
@@ -260,7 +242,7 @@ async function legs(asked: LegsAsked, around: JobAround): Promise<{ readonly tex
 
 /** What a search begins with; `plan`, `crew`: there is none of that id; `nothing`: there is nothing to plan. */
 async function searchStart(
-  { at, from, onlyCrews, keepTrips }: SearchAsked,
+  { at, from, onlyCrews, keepTrips, goesOnWith }: SearchAsked,
   around: JobAround,
 ): Promise<SearchStart | 'plan' | 'crew' | 'nothing'> {
   const held = await holding.of(at, around);
@@ -271,12 +253,16 @@ async function searchStart(
   const { problem } = now.held.ready;
   if (problem.jobs.length === 0 || problem.crews.length === 0) return 'nothing';
   const kept = keptOf(now);
+  // Its trips are still named after those of the plan that is kept.
+  const begun = goesOnWith === null ? now : timedOn(held, now.held, goesOnWith);
   return {
     ...{ key: now.held.key, problem, bounds: now.held.bounds, kept },
     start:
       from === null
         ? null
-        : startOf(problem, now.plan, onlyCrews, (crew, trip) => keepTrips.includes(kept.tripIds[crew]?.[trip] ?? '')),
+        : startOf(problem, begun.plan, onlyCrews, (crew, trip) =>
+            keepTrips.includes(begun.kept?.tripIds[crew]?.[trip] ?? ''),
+          ),
     from: basis?.from == null ? isoDay(problem.firstDay) : isoDay(basis.from),
   };
 }

@@ -2,12 +2,15 @@ import { createHash } from 'node:crypto';
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { dayOnClock, type WaitingBounds } from '@eavewell/engine';
+import { type Language, loadLanguage } from '@eavewell/words';
 import { type Job, type Keeping, Stopped, type Work } from '@eavewell/work';
 import type { Designs } from '../designs/designs.ts';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
 import type { Programmes } from '../programmes.ts';
-import { changesSince } from './changesSince.ts';
+import { changesAmong, changesSince } from './changesSince.ts';
+import type { AnewAsked } from './comparedAsk.ts';
+import { enteredSince, type FoundPlan, idOfFound, rowsWithFound } from './foundPlans.ts';
 import { factsVersion, planRowsOf } from './planRowsSent.ts';
 import type * as asks from './rolloutAsks.ts';
 import type { RolloutAt } from './rolloutAt.ts';
@@ -18,6 +21,14 @@ import type { SheetFound } from './sheetAsk.ts';
 
 /** An answer that was put together elsewhere, as JSON. */
 type Text = { readonly text: string };
+
+/** An ask that may be of a plan that was found and is not kept. */
+interface MayAskFound {
+  readonly planId?: string | null;
+  readonly b?: string;
+  readonly goesOnWith?: string | null;
+  readonly language?: string;
+}
 
 /** How often a page is told how far the making is [ms]. Ours. */
 const told_ms = 200;
@@ -68,8 +79,10 @@ export class Rollouts {
   }
 
   /** Two plans side by side; null: one of them is not there. */
-  compared(programme: OpenProgramme, asked: Omit<asks.ComparedAsked, 'at'>): Promise<Text | null> {
-    return this.ask(programme, 'compared', asked);
+  async compared(programme: OpenProgramme, asked: Pick<asks.ComparedAsked, 'a' | 'b' | 'language'>) {
+    const found = await this.foundAs(programme, asked.b);
+    const anew = found?.into === asked.a ? anewOf(programme, found) : null;
+    return this.ask<Text | null>(programme, 'compared', { ...asked, anew });
   }
 
   /** A plan as numbers; null: there is none of that id. */
@@ -102,7 +115,7 @@ export class Rollouts {
     const passing = await this.programmes.passingFolder('designs');
     let told = Number.NEGATIVE_INFINITY;
     try {
-      const at = await this.stateOf(programme, passing);
+      const at = await this.stateOf(programme, passing, await this.foundOf(programme, asked));
       // Nothing is asked of a thread that ended: it would begin anew, and the program would not end.
       if (this.isClosed) throw new Stopped();
       this.heldFacts = at.factsStamp;
@@ -134,19 +147,37 @@ export class Rollouts {
     }
   }
 
-  private async stateOf(programme: OpenProgramme, passing: string): Promise<RolloutAt> {
+  /** The plan that was found and is asked by an id; null: none is. */
+  private async foundAs(programme: OpenProgramme, id: string | null | undefined): Promise<FoundPlan | null> {
+    const all = await this.searches.found.list(programme);
+    return all.find(({ into }) => idOfFound(into) === id) ?? null;
+  }
+
+  /** The plan that was found and is asked of, with the language its name is to be said in; null: it is asked of plans that are kept. */
+  private async foundOf(programme: OpenProgramme, asked: MayAskFound) {
+    const found = await this.foundAs(programme, asked.goesOnWith ?? asked.b ?? asked.planId);
+    return found && { found, language: await loadLanguage(asked.language ?? '') };
+  }
+
+  private async stateOf(
+    programme: OpenProgramme,
+    passing: string,
+    held: { readonly found: FoundPlan; readonly language: Language } | null = null,
+  ): Promise<RolloutAt> {
     const { entry, version, facts } = programme;
     const { programmeId } = entry;
+    const planRows = () => (held === null ? planRowsOf(facts) : rowsWithFound(facts, held.found, held.language));
     const [today, build] = [dayOnClock(new Date()), await programBuild()];
-    const stampOf = (at: number) =>
+    const stampOf = (at: number, ...more: readonly string[]) =>
       createHash('sha256')
-        .update(JSON.stringify([programmeId, at, today, build]))
+        .update(JSON.stringify([programmeId, at, today, build, ...more]))
         .digest('hex')
         .slice(0, 20);
     return {
       ...{ dataFolder: this.programmes.folder, programmeId, version, today, build, passing },
-      ...{ stamp: stampOf(version), factsStamp: stampOf(factsVersion(programme)) },
-      planRows: passing === '' ? '' : JSON.stringify(planRowsOf(facts)),
+      stamp: held === null ? stampOf(version) : stampOf(version, held.found.into, held.found.at, held.language.code),
+      factsStamp: stampOf(factsVersion(programme)),
+      planRows: passing === '' ? '' : JSON.stringify(planRows()),
       designs: this.programmes.derivedFolder(join('designs', programmeId)),
     };
   }
@@ -189,4 +220,14 @@ export class Rollouts {
       },
     );
   }
+}
+
+/** What is told of a plan that was found beside the one it would take the place of. */
+function anewOf(programme: OpenProgramme, found: FoundPlan): AnewAsked {
+  const { records, isPlanChanged } = enteredSince(programme, found);
+  const { by, at } = found;
+  return {
+    ...{ by, at, entered: changesAmong(records, found.into), isPlanChanged },
+    since: changesSince(programme)[found.into] ?? null,
+  };
 }

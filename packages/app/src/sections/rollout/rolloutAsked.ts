@@ -21,9 +21,15 @@ export function rolloutAskedOf({ plan, week, site }: Record<string, unknown>): R
 export interface PlansCompared {
   readonly a?: string;
   readonly b?: string;
+  /** Beside the first is the plan that was found in its place and is not kept. */
+  readonly anew?: 'yes';
 }
 
 /** Reads which plans an address asks for. */
-export function plansComparedOf({ a, b }: Record<string, unknown>): PlansCompared {
-  return { ...(asText(a) === '' ? {} : { a: asText(a) }), ...(asText(b) === '' ? {} : { b: asText(b) }) };
+export function plansComparedOf({ a, b, anew }: Record<string, unknown>): PlansCompared {
+  return {
+    ...(asText(a) === '' ? {} : { a: asText(a) }),
+    ...(asText(b) === '' ? {} : { b: asText(b) }),
+    ...(anew === 'yes' ? { anew } : {}),
+  };
 }

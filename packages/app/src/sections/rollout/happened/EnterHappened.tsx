@@ -8,6 +8,7 @@ import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { NotUsed } from '../leaning/LeansOn.tsx';
 import { ChangedSince } from '../plans/ChangedSince.tsx';
+import { FoundNotice } from '../plans/FoundNotice.tsx';
 import { Searching } from '../plans/Searching.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { toLookAgain } from './closedWays.ts';
@@ -71,6 +72,7 @@ export function EnterHappened() {
           </p>
         )}
         <Searching programmeId={programmeId} sheet={sheet} />
+        {sheet.planId === null ? null : <FoundNotice programmeId={programmeId} planId={sheet.planId} />}
         <ChangedSince programmeId={programmeId} sheet={sheet} />
         <NotUsed programmeId={programmeId} sheet={sheet} />
         {overdue.length + late.length + guessed.length === 0 || rows === null ? null : (

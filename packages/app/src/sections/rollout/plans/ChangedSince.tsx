@@ -10,10 +10,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { LaterSites } from './LaterSites.tsx';
 import { NotBegun } from './MakePlan.tsx';
 import { planTables, retimedChanges } from './planRows.ts';
-import { useSearchForPlan } from './useSearch.ts';
-
-/** How long is searched when a plan is made anew from today [s]. Ours: as long as the command does. */
-const anew_s = 10;
+import { anew_s, useFound } from './useFound.ts';
 
 /** What changed since the days of the plan were worked out, and what may be done about it: keep its order, or plan anew. */
 // long: what is said and its two presses
@@ -23,17 +20,16 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
   const rows = useKnownRows(programmeId, planTables);
   const { data: last } = useQuery(queries.lastRecords(programmeId));
   const { change, state, outcome } = useChange(programmeId);
-  const { state: search, begin } = useSearchForPlan(programmeId);
   const { planId, changedSince: since } = sheet;
+  const { found, anew, begin, isBusy: isSearched } = useFound(programmeId, planId);
   if (planId === null || since === null) return null;
-  const isBusy = state === 'saving' || search?.taskId != null || begin.isPending;
+  const isBusy = state === 'saving' || isSearched;
   const pressed = (act: () => void) => () => {
     if (who === '') askForName();
     else act();
   };
   const keep = () =>
     void change(retimedChanges({ sheet, rows: rows ?? [], at: timedAt(sheet.version, last?.records ?? []) }));
-  const anew = () => begin.mutate({ from: planId, into: planId, name: null, seconds: anew_s, onlyCrews: null });
   return (
     <section className="changed-since on-screen" aria-label={say('rolloutPlans.changed')}>
       <p>
@@ -56,13 +52,15 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
         </details>
       )}
       <p className="presses">
-        <button type="button" className="button main" disabled={isBusy} onClick={pressed(anew)}>
-          {say('rolloutPlans.plan_anew')}
-        </button>
+        {found == null ? (
+          <button type="button" className="button main" disabled={isBusy} onClick={pressed(anew)}>
+            {say('rolloutPlans.plan_anew')}
+          </button>
+        ) : null}
         <button type="button" className="button" disabled={isBusy || rows === null} onClick={pressed(keep)}>
           {say('rolloutPlans.keep_plan')}
         </button>
-        <span className="small">{say('rolloutPlans.anew_about', { count: anew_s })}</span>
+        {found == null ? <span className="small">{say('rolloutPlans.anew_about', { count: anew_s })}</span> : null}
       </p>
       <NotSaved outcome={outcome} />
       <NotBegun error={begin.error} />

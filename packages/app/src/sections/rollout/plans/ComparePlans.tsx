@@ -1,30 +1,20 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
-import { Link, useNavigate, useParams, useSearch } from '@tanstack/react-router';
-import { useDeferredValue, useId } from 'react';
-import { answerOf, api } from '../../../api/client.ts';
+import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import { useDeferredValue } from 'react';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { WithWorkings } from '../working/opening.tsx';
-import { ComparedAreas, ComparedSites, Differences } from './ComparedTables.tsx';
+import { Back, ComparedCosts, ComparedPicture } from './ComparedParts.tsx';
+import { ComparedAreas, ComparedSites } from './ComparedTables.tsx';
+import { comparedQuery } from './comparedQuery.ts';
+import { LookAtFound } from './LookAtFound.tsx';
 import { PutInForce } from './PlanActs.tsx';
 import { planName } from './planWords.ts';
-import { ServedPicture } from './ServedPicture.tsx';
 import './plans.css';
 
 const from = '/p/$programmeId/rollout/plans';
-
-const comparedQuery = (programmeId: string, a: string, b: string) => ({
-  queryKey: ['programme', programmeId, 'rolloutCompared', a, b],
-  queryFn: () =>
-    answerOf(
-      api.GET('/api/programmes/{programmeId}/rollout/compared', {
-        params: { path: { programmeId }, query: { a, b } },
-      }),
-    ),
-  enabled: a !== b,
-});
 
 /** Two plans side by side: what differs, for whom, what it costs. */
 // long: the page as it is read, part after part
@@ -35,6 +25,7 @@ export function ComparePlans() {
   const asked = useSearch({ from });
   const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId));
   const { plans } = sheet;
+  if (asked.anew === 'yes') return <LookAtFound programmeId={programmeId} sheet={sheet} into={asked.a ?? null} />;
   const known = (planId: string | undefined) => plans.find((plan) => plan.planId === planId);
   const a = known(asked.a) ?? plans.find((plan) => plan.isInForce) ?? plans[0];
   const b = known(asked.b) ?? plans.find((plan) => plan !== a);
@@ -104,17 +95,6 @@ function PlanChoice(props: {
   );
 }
 
-function Back({ programmeId }: { readonly programmeId: string }) {
-  const { say } = useLanguage();
-  return (
-    <p className="on-screen">
-      <Link to="/p/$programmeId/rollout" params={{ programmeId }}>
-        {say('rolloutPlans.back')}
-      </Link>
-    </p>
-  );
-}
-
 function Beside(props: {
   readonly programmeId: string;
   readonly a: Plan;
@@ -122,7 +102,6 @@ function Beside(props: {
   readonly sheet: Pick<Sheet, 'currency'>;
 }) {
   const { say } = useLanguage();
-  const id = useId();
   const { programmeId, a, b, sheet } = props;
   const asked = useDeferredValue({ a: a.planId, b: b.planId });
   const { data: compared, error } = useQuery(comparedQuery(programmeId, asked.a, asked.b));
@@ -141,10 +120,8 @@ function Beside(props: {
         <PutInForce programmeId={programmeId} plan={b} />
         <Who />
       </p>
-      <h2>{say('rolloutPlans.people_title')}</h2>
-      <ServedPicture compared={compared} a={a.name} b={b.name} />
-      <h2 id={id}>{say('rolloutPlans.costs_title', { a: a.name, b: b.name })}</h2>
-      <Differences compared={compared} currency={sheet.currency} labelled={id} />
+      <ComparedPicture compared={compared} />
+      <ComparedCosts compared={compared} currency={sheet.currency} />
       <ComparedSites sites={sites} a={compared.a} b={compared.b} />
       <ComparedAreas areas={byArea} a={compared.a} b={compared.b} />
     </WithWorkings>

@@ -5,6 +5,7 @@ import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { ChangedSince } from './ChangedSince.tsx';
 import { FirstUse } from './FirstUse.tsx';
+import { FoundNotice } from './FoundNotice.tsx';
 import { MakePlan } from './MakePlan.tsx';
 import { NameAndNote, PutInForce, RemovePlan } from './PlanActs.tsx';
 import { planFacts, planName } from './planWords.ts';
@@ -31,6 +32,7 @@ export function PlansBar({ sheet, programmeId }: OfSheet) {
     <div className="plans-bar">
       <Which sheet={sheet} programmeId={programmeId} plan={plan} />
       <Searching programmeId={programmeId} sheet={sheet} />
+      <FoundNotice programmeId={programmeId} planId={plan.planId} />
       <ChangedSince programmeId={programmeId} sheet={sheet} />
       <div className="plan-acts on-screen">
         <details>

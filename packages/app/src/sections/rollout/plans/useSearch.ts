@@ -8,18 +8,24 @@ type SearchPath = paths['/api/programmes/{programmeId}/rollout/search'];
 /** How the search for a plan gets on. */
 export type SearchState = SearchPath['get']['responses'][200]['content']['application/json'];
 
+/** A plan that was found in place of another, and is not kept. */
+export type Found = SearchState['found'][number];
+
 /** What a search is asked, less who asks and the seed. */
 export type SearchAsked = Omit<SearchPath['post']['requestBody']['content']['application/json'], 'by' | 'seed'>;
 
 /** Asked for again while one runs, should no event come [ms]. Ours. */
 const again_ms = 1000;
 
+/** Reads how the search gets on. */
+export const readSearch = (programmeId: string) =>
+  answerOf(api.GET('/api/programmes/{programmeId}/rollout/search', { params: { path: { programmeId } } }));
+
 /** How the search gets on; one that was begun on another page, or before this one was read, too. */
 export const searchQuery = (programmeId: string) =>
   queryOptions({
     queryKey: ['programme', programmeId, 'rolloutSearch'],
-    queryFn: () =>
-      answerOf(api.GET('/api/programmes/{programmeId}/rollout/search', { params: { path: { programmeId } } })),
+    queryFn: () => readSearch(programmeId),
     // What runs is of this moment alone.
     meta: { isNotKept: true },
     refetchInterval: ({ state }) => (state.data?.taskId == null ? false : again_ms),

@@ -1,5 +1,5 @@
 export { type NearestPlace, type NoPlaceReason, nearestThatCan } from './nearestThatCan.ts';
-export type { NewBreak } from './newBreaks.ts';
+export { breaksBeside, type NewBreak } from './newBreaks.ts';
 export type { PackedLegs, PackedRollout } from './packedForm.ts';
 export { packLegs } from './packLegs.ts';
 export { packNumbers } from './packNumbers.ts';

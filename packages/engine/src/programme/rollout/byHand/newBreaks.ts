@@ -1,4 +1,5 @@
 import { loadSlack_kg } from '../constants.ts';
+import type { TimedPlan } from '../planChanges.ts';
 import type { Broken, RolloutPlan } from '../problem.ts';
 
 /** Something that is broken now and was not, or is broken by more than it was. */
@@ -49,6 +50,20 @@ export function newBreaks(before: BreaksBefore, plan: RolloutPlan, broken: reado
     const before_by = job === null ? tripBefore(before, plan, one) : (before.ofJobs.get(`${one.kind} ${job}`) ?? null);
     return before_by !== null && by(one) <= before_by + loadSlack_kg ? [] : [{ broken: one, before_by }];
   });
+}
+
+/**
+ * What does not hold under a plan that holds under another, or is broken by more there?
+ *
+ * @param jobs_count - jobs of the rollout both are timed on [count]
+ * @param before - the plan there is, with what came of it [day, kg, L]
+ * @param after - the other, with what came of it [day, kg, L]
+ * @returns what is newly broken, and by how much it was broken before [day, kg, L, m]
+ * @law beside itself nothing of a plan is newly broken
+ * @definition ours: docs/methods/rollout.md, By hand
+ */
+export function breaksBeside(jobs_count: number, before: TimedPlan, after: TimedPlan): readonly NewBreak[] {
+  return newBreaks(breaksBefore(jobs_count, before.plan, before.outcome.broken), after.plan, after.outcome.broken);
 }
 
 function tripBefore({ ofTrips, tripOf }: BreaksBefore, plan: RolloutPlan, broken: Broken): number | null {

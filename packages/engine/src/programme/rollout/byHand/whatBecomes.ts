@@ -4,7 +4,7 @@ import { type PlanChanges, planChanges, type TimedPlan } from '../planChanges.ts
 import { outcomeOf, timedHauls, timedTrips } from '../planOutcome.ts';
 import type { Outcome, RolloutPlan } from '../problem.ts';
 import type { Retiming } from '../retiming.ts';
-import { breaksBefore, type NewBreak, newBreaks } from './newBreaks.ts';
+import { breaksBeside, type NewBreak } from './newBreaks.ts';
 import { type TravelPair, unknownPairs } from './pairs.ts';
 import { flatTrips, retimed } from './retimed.ts';
 
@@ -42,10 +42,9 @@ export function whatBecomes(ready: Retiming, before: TimedPlan, plan: RolloutPla
     hauls: [...untouched, ...timedHauls(ready)],
     broken,
   });
-  const known = breaksBefore(problem.jobs.length, before.plan, before.outcome.broken);
   return {
     ...{ outcome, missing },
-    breaks: newBreaks(known, plan, outcome.broken),
+    breaks: breaksBeside(problem.jobs.length, before, { plan, outcome }),
     changes: planChanges(before, { plan, outcome }),
   };
 }
