@@ -3394,7 +3394,7 @@ export interface paths {
                     beside?: string;
                     day?: string;
                     differs?: "finish" | "waiting" | "cost" | "fuel" | "trips";
-                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock" | "area" | "differs";
+                    figure: "finish" | "drinks" | "why" | "waiting" | "bound" | "cost" | "stock" | "area" | "differs";
                     part?: string;
                     plan?: string;
                     site?: string;
@@ -3418,6 +3418,8 @@ export interface paths {
                             /** @description The code of the line that was asked for. */
                             opens: string;
                             planId: string | null;
+                            /** @description Of why a village comes when it does: what it says in sentences; else none. */
+                            said: string[];
                             stamp: string;
                             /** @description Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar. */
                             working: components["schemas"]["workingLine"][];

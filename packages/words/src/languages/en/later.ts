@@ -497,6 +497,7 @@ export const rolloutPlans = {
   "size": "{trips, plural, =0 {No trips} one {# trip} other {# trips}} in all, {sites, plural, =0 {no sites} one {# site} other {# sites}}, done ones among them.",
   "trips": "{count, plural, one {# trip} other {# trips}}",
   "two": "{a} and {b}",
+  "why_reached": "How this is reckoned",
   "working_out": "The plan is being worked out{done, select, yes { ({share})} other {}}. The page appears by itself."
 } as const;
 export const rolloutTrip = {

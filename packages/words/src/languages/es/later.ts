@@ -497,6 +497,7 @@ export const rolloutPlans = {
   "size": "{trips, plural, =0 {Ningún viaje} one {# viaje} other {# viajes}} en total, {sites, plural, =0 {ningún sitio} one {# sitio} other {# sitios}}, contando los ya hechos.",
   "trips": "{count, plural, one {# viaje} other {# viajes}}",
   "two": "{a} y {b}",
+  "why_reached": "Cómo se calcula",
   "working_out": "Se está calculando el plan{done, select, yes { ({share})} other {}}. La página aparece sola."
 } as const;
 export const rolloutTrip = {
