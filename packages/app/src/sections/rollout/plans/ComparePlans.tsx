@@ -4,6 +4,7 @@ import { useDeferredValue, useId } from 'react';
 import { answerOf, api } from '../../../api/client.ts';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { WhileWorkedOut } from '../leaning/WhileWorkedOut.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { WithWorkings } from '../working/opening.tsx';
@@ -27,8 +28,18 @@ const comparedQuery = (programmeId: string, a: string, b: string) => ({
 });
 
 /** Two plans side by side: what differs, for whom, what it costs. */
-// long: the page as it is read, part after part
 export function ComparePlans() {
+  const { say } = useLanguage();
+  const { programmeId } = useParams({ from });
+  return (
+    <WhileWorkedOut programmeId={programmeId} title={say('rolloutPlans.side_by_side')}>
+      <TwoPlans />
+    </WhileWorkedOut>
+  );
+}
+
+// long: the page as it is read, part after part
+function TwoPlans() {
   const language = useLanguage();
   const { say } = language;
   const { programmeId } = useParams({ from });
