@@ -2313,6 +2313,8 @@ export interface paths {
                                         isKitInPart: boolean;
                                         /** @description No treatment unit is entered for it: its water is not shown to be fit to drink. */
                                         isUntreated: boolean;
+                                        /** @description A part of its kit has no mass: its load is at least as told. */
+                                        isUnweighed: boolean;
                                         /** @description False: the site is not done in this trip; what is broken says why. */
                                         isWayUp: boolean;
                                         /** @description The hand-over as it was when the plan was worked out last; null: never. */
@@ -3220,6 +3222,8 @@ export interface paths {
                                     isKitInPart: boolean;
                                     /** @description No treatment unit is entered for it: its water is not shown to be fit to drink. */
                                     isUntreated: boolean;
+                                    /** @description A part of its kit has no mass: its load is at least as told. */
+                                    isUnweighed: boolean;
                                     /** @description False: the site is not done in this trip; what is broken says why. */
                                     isWayUp: boolean;
                                     /** @description The hand-over as it was when the plan was worked out last; null: never. */
