@@ -84,6 +84,7 @@ export const stopWith = (change: Partial<SheetStop>): SheetStop => ({
   isHandedOver: false,
   isWayUp: true,
   isKitInPart: false,
+  isUnweighed: false,
   isUntreated: false,
   ...change,
 });
