@@ -106,12 +106,21 @@ journey(
       await find(page, stop.name);
       const answer = page.getByRole('region', { name: `When ${stop.name} drinks` });
       await answer.getByText(`comes, on the trip`).waitFor();
+      await answer.locator('.why-then').waitFor();
       const told = await answer.textContent();
       const { p50 = null, p90 = null } = stop.futures ?? {};
       for (const day of [p50, p90]) if (day !== null) expect(told).toContain(inEnglish(day));
       if (stop.served !== null) expect(told).toContain(inEnglish(stop.served));
       expect(told).toContain(crew);
       expect(told).toMatch(/nine times in ten|How sure that is/);
+      // Why it is then, and what going there first would do to others; both open to how they are reckoned.
+      const why = answer.locator('.why-then');
+      await expect
+        .poll(() => why.textContent())
+        .toMatch(/no sooner if a crew went there first|went there first, .* would/);
+      await why.getByRole('button', { name: /How this is reckoned/ }).click();
+      await answer.getByText('Why water runs from then').waitFor();
+      await answer.getByRole('button', { name: 'Close', exact: true }).click();
       const asked = new URL(page.url()).searchParams;
       expect(asked.get('site')).toBe(stop.siteId);
       // The week on the map is the one in which the crew comes, told in sentences too.
@@ -128,7 +137,7 @@ journey(
       await served.stop();
       await page.reload();
       await answer.getByText(`comes, on the trip`).waitFor();
-      expect(await answer.textContent()).toBe(told);
+      await expect.poll(() => answer.textContent()).toBe(told);
       await served.start();
     }
   },

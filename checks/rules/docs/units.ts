@@ -156,7 +156,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
 const typesOfTheRollout = new Set([
   ...['Job', 'Crew', 'Store', 'Arrival', 'Haul', 'RolloutPlan', 'PlannedTrip', 'Drawn', 'TimedStop', 'TimedTrip'],
   ...['TimedHaul', 'Outcome', 'WaitingBound', 'WaitingBounds', 'BoundsAsked', 'StockCurve', 'SiteFinish', 'TripLeg'],
-  ...['StockMove', 'StretchTimes', 'ServiceAsked'],
+  ...['StockMove', 'StretchTimes', 'ServiceAsked', 'VisitedFirst', 'WhyThen', 'TripRate'],
   ...['Retiming', 'CrewTrips', 'StockState', 'WorkDays', 'ReadyLegs', 'ReadyCrew', 'TripTimes', 'HaulTimes'],
   ...['RecordYears', 'Drawing'],
   ...['BrokenFound', 'LegFound', 'ReadyWeather', 'CrewNumbers', 'OneCrew', 'CrewLegs', 'SearchTrip', 'CrewFacts'],

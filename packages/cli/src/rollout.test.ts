@@ -7,6 +7,9 @@ import { type RolloutReport, rolloutReport, rolloutSchemaText } from '@eavewell/
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keptRun } from './keptRun.ts';
+import { rolloutPage } from './print/rolloutPage.ts';
+import { Sheet } from './print/sheet.ts';
+import { paperLook } from './print/terminal.ts';
 import { carrier, made, quick, settings, sites, tables } from './rolloutForTests.ts';
 
 const eavewell = (...args: readonly string[]) => keptRun(args);
@@ -227,9 +230,41 @@ describe('a programme that keeps a plan', () => {
     expect(said).toContain(
       'It goes on from The board plan on 15 January 2027: 1 trip is back, 2 are still to go (1 fixed).',
     );
-    expect(said).toContain(`Upper Tarn, 120 people: drinks from`);
+    expect(said).toContain(`Upper Tarn, 120 people: handed over`);
     expect(said).toContain(`(${-days} days sooner)`);
     expect(said).toContain('T3: leaves');
+  });
+
+  it('says that people drink only where something treats the water and its wait for rain is known', () => {
+    const told = (change: object) => {
+      const crews = now.crews.map((crew) => ({
+        ...crew,
+        trips: crew.trips.map((trip) => ({ ...trip, stops: trip.stops.map((stop) => ({ ...stop, ...change })) })),
+      }));
+      const sheet = new Sheet(paperLook);
+      rolloutPage(sheet, { ...now, crews });
+      return plain(sheet.text());
+    };
+    const served = '2027-03-01';
+    const treated = told({ served, isUntreated: false });
+    expect(treated).toMatch(/Upper Tarn, 120 people: handed over [^.;]*, drinks from 1 March 2027/);
+    expect(treated).toContain('Upper Tarn, 120 people: drinks from');
+    const untreated = told({ served, isUntreated: true });
+    expect(untreated).toMatch(/Upper Tarn, 120 people: handed over [^.;]*, water runs from 1 March 2027/);
+    expect(untreated).toContain('Upper Tarn, 120 people: water runs from');
+    expect(untreated).not.toContain('drinks from');
+    expect(told({ served: null })).not.toMatch(/drinks from|water runs/);
+  });
+
+  it('tells the load of a trip as at least so much where a part for one of its sites has no mass', async () => {
+    const [tap, ...others] = tables.parts;
+    const light = await programme('unweighed', { ...plansKept, parts: [{ ...tap!, mass_kg: null }, ...others] });
+    const loads = /Upper Tarn; (at least )?\d+ kg aboard/;
+    expect(loads.exec(plain((await eavewell('rollout', path, ...onDay)).out))?.[1]).toBeUndefined();
+    expect(loads.exec(plain((await eavewell('rollout', light, ...onDay)).out))?.[1]).toBe('at least ');
+    const json = rolloutReport.parse(JSON.parse((await eavewell('rollout', light, '--json', ...onDay)).out));
+    expect(new Set(stopsOf(json).map(({ isUnweighed }) => isUnweighed))).toEqual(new Set([true]));
+    expect(new Set(stopsOf(now).map(({ isUnweighed }) => isUnweighed))).toEqual(new Set([false]));
   });
 
   it('goes on from a plan that is named, or from nothing but what has happened, and writes what changes as a table', async () => {

@@ -14,6 +14,7 @@ export * from './programmeRolloutPlans.ts';
 export * from './programmeRolloutRows.ts';
 export * from './programmeRolloutTrips.ts';
 export * from './programmeRolloutWeather.ts';
+export * from './programmeRolloutWhy.ts';
 export * from './programmeRolloutWorking.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';

@@ -156,11 +156,15 @@ function toldOf(sites: readonly RolloutSite[], { parts }: JobMarket): Problem[] 
     'rollout.service_unknown',
     idsOf(({ serviceWaits }) => (serviceWaits?.byYear ?? null) === null),
   );
-  const pieces = sites.flatMap(({ lines }) => piecesOf(lines, parts));
-  const unweighed = [...new Set(pieces.filter(({ mass_kg }) => mass_kg === null).map(({ name }) => name))].sort();
+  const unweighedOf = ({ lines }: RolloutSite) => piecesOf(lines, parts).filter(({ mass_kg }) => mass_kg === null);
+  const unweighed = [...new Set(sites.flatMap(unweighedOf).map(({ name }) => name))].sort();
   if (unweighed.length > 0)
     problems.push(
-      engineProblem('rollout.mass_unknown', { file: 'parts.csv' }, { parts: unweighed, count: unweighed.length }),
+      engineProblem(
+        'rollout.mass_unknown',
+        { file: 'parts.csv' },
+        { parts: unweighed, count: unweighed.length, sites: idsOf((one) => unweighedOf(one).length > 0) },
+      ),
     );
   return problems;
 }

@@ -12,6 +12,7 @@ import {
   type TimedStop,
   type TimedTrip,
 } from './programme/rollout/index.ts';
+import { legTimes, restBetween } from './programmeRolloutLegUse.ts';
 import type { TripLeg } from './programmeRolloutTrips.ts';
 
 /** One stop of a trip, and what its working is made with. */
@@ -75,13 +76,6 @@ function line(
   explain(lines, { code, value, unit, inputs, source: 'definition' });
 }
 
-/** Days on which a crew does not work, from a day to a day, both counted. */
-function restBetween({ works }: Crew, from: number, to: number): number {
-  let rest = 0;
-  for (let day = Math.max(0, from); day <= to; day++) if (works[day] === 0) rest++;
-  return rest;
-}
-
 /** A number of days that is named where there are any. */
 const daysIf = (name: string, days: number) => (days > slack_days ? [workingInput(name, days, 'day')] : []);
 
@@ -132,24 +126,16 @@ function arrivesLine(
   { own, asked, siteId }: { readonly own: TimedTrip; readonly asked: ServiceAsked; readonly siteId: string },
 ): void {
   const toSite = workingInput('toSite', asked.names.siteOf(job), 'text');
-  const last = asked.legs.findIndex(({ to }) => to === siteId);
-  // A leg to the store is gone in one with the leg from there.
-  const first = last > 0 && asked.legs[last]!.leaves === null ? last - 1 : last;
-  const legs = asked.legs.slice(Math.max(0, first), last + 1);
-  if (legs.length === 0 || legs.some(({ way }) => way === null)) {
+  const leg = legTimes(crew, arrives, { own, legs: asked.legs, siteId });
+  if (leg === null) {
     line(lines, 'rollout.arrives', arrives, planTime, [toSite, workingInput('setsOut', own.leaves, planDay)]);
     return;
   }
-  const begins = legs[0]!.leaves ?? own.leaves;
-  const hours = legs
-    .flatMap(({ way }) => way!.stretches)
-    .reduce((sum, { hours_h, changeOver_h }) => sum + hours_h + changeOver_h, 0);
-  const rest = restBetween(crew, Math.floor(begins), endDay(arrives));
   line(lines, 'rollout.arrives', arrives, planTime, [
-    ...[toSite, workingInput('setsOut', begins, planTime), workingInput('hoursOnWay', hours, 'h')],
+    ...[toSite, workingInput('setsOut', leg.begins, planTime), workingInput('hoursOnWay', leg.hours_h, 'h')],
     workingInput('hoursADay', crew.work_h_per_day, 'h_per_day', cellName('crews', crew.crewId, 'work_h_per_day')),
-    ...daysIf('restDays', rest),
-    ...daysIf('stoodDays', arrives - begins - hours / crew.work_h_per_day - rest),
+    ...daysIf('restDays', leg.rest_days),
+    ...daysIf('stoodDays', leg.stood_days),
   ]);
 }
 

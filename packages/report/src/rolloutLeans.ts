@@ -2,6 +2,8 @@
 export interface LeanedOn {
   /** Sites of whose kit something could not be counted. */
   readonly kitInPart: ReadonlySet<string>;
+  /** Sites with a part that has no mass. */
+  readonly unweighed: ReadonlySet<string>;
   /** Parts that are planned as if they lay in store. */
   readonly presumed: ReadonlySet<string>;
 }
@@ -15,7 +17,11 @@ interface Told {
 export function leanedOn(problems: readonly Told[]): LeanedOn {
   const named = (code: string, fact: string) =>
     new Set(problems.filter((one) => one.code === code).flatMap(({ facts }) => idsOf(facts[fact])));
-  return { kitInPart: named('rollout.kit_in_part', 'sites'), presumed: named('rollout.stock_unknown', 'parts') };
+  return {
+    kitInPart: named('rollout.kit_in_part', 'sites'),
+    unweighed: named('rollout.mass_unknown', 'sites'),
+    presumed: named('rollout.stock_unknown', 'parts'),
+  };
 }
 
 const idsOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value.map(String) : []);

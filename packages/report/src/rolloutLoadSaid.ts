@@ -27,10 +27,16 @@ export function massOf({ mass_kg, unweighed_count, isKitInPart }: MassOf, { say,
  */
 export const massAboard = (
   mass_kg: number,
-  stops: readonly { readonly isKitInPart: boolean }[],
+  stops: readonly { readonly isKitInPart: boolean; readonly isUnweighed: boolean }[],
   language: Language,
 ): string =>
-  massOf({ mass_kg, unweighed_count: 0, isKitInPart: stops.some(({ isKitInPart }) => isKitInPart) }, language);
+  massOf(
+    {
+      ...{ mass_kg, unweighed_count: stops.filter(({ isUnweighed }) => isUnweighed).length },
+      isKitInPart: stops.some(({ isKitInPart }) => isKitInPart),
+    },
+    language,
+  );
 
 /** A mass to the tenth under a hundred, whole above. */
 export const kg = (mass_kg: number, { numbers }: Pick<Language, 'numbers'>): string =>

@@ -60,16 +60,20 @@ function stopsOf(told: Told, crew: number, trip: number): RolloutTripReport['sto
   });
 }
 
-/** Is all of its kit counted, and is its water treated? */
+/** Is all of its kit counted and weighed, and is its water treated? */
 export const supplyOf = ({ leans, untreated }: Pick<Told, 'leans' | 'untreated'>, siteId: string) => ({
   isKitInPart: leans.kitInPart.has(siteId),
+  isUnweighed: leans.unweighed.has(siteId),
   isUntreated: untreated.has(siteId),
 });
 
 function tripSaid(told: Told, crew: number, trip: number, names: readonly string[]): string {
   const { say, numbers } = told.language;
   const { leaves, back, nights_count, kg, fuel_L, waitsFor, stops } = told.outcome.trips[crew]![trip]!;
-  const isAtLeast = stops.some(({ job }) => told.leans.kitInPart.has(told.problem.jobs[job]!.siteId));
+  const isAtLeast = stops.some(({ job }) => {
+    const { isKitInPart, isUnweighed } = supplyOf(told, told.problem.jobs[job]!.siteId);
+    return isKitInPart || isUnweighed;
+  });
   return say('rolloutReport.trip', {
     ...{
       leaves: numbers.date(dayAt(told, leaves)),

@@ -14,20 +14,25 @@ import {
   readIsoDay,
   serviceWorking,
   stockWorking,
+  type WhyThen,
   type WorkingInput,
   type WorkingLine,
   waitingWorking,
+  whyWorking,
 } from '@eavewell/engine';
 import type { RolloutWorking } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { sheetTold } from './rolloutSheet.ts';
 import type { SheetGiven, SheetTold } from './rolloutSheetTold.ts';
+import { whySaid } from './rolloutWhy.ts';
 import { workingReport } from './siteReport.ts';
 
 /** A figure of the rollout whose working is asked for. */
 export type RolloutFigure =
   | { readonly figure: 'finish' | 'waiting' | 'bound' | 'cost' }
   | { readonly figure: 'drinks'; readonly site: string }
+  /** Why a village comes when it does. */
+  | { readonly figure: 'why'; readonly site: string }
   /** What a person of an area waits; null: of sites of none. */
   | { readonly figure: 'area'; readonly area: string | null }
   /** What the plan is more or later than the one beside it. */
@@ -41,10 +46,19 @@ const asked: Readonly<Record<RolloutFigure['figure'], string>> = {
   bound: 'rollout.gap',
   cost: 'rollout.cost',
   drinks: 'rollout.firstService',
+  why: 'rollout.whyThen',
   area: 'rollout.meanWait',
   differs: 'rollout.differs',
   stock: 'rollout.stock',
 };
+
+/** What a figure is asked with, beside its plan. */
+export interface FigureBeside {
+  /** The plan it is set beside, timed on the same rollout; null: none. */
+  readonly plan: SheetGiven | null;
+  /** Why the village that is asked for comes when it does; null: not asked, or not found. */
+  readonly why: WhyThen | null;
+}
 
 /**
  * How a figure of a plan was reached, line by line.
@@ -52,7 +66,7 @@ const asked: Readonly<Record<RolloutFigure['figure'], string>> = {
  * @param given - the plan it is of
  * @param figure - which figure
  * @param language - of its words
- * @param beside - the plan it is set beside, timed on the same rollout; null: none
+ * @param beside - the plan it is set beside, and why a village comes when it does
  * @returns its lines; null: the plan has no such figure
  * @definition ours: docs/decisions/0380-figures-of-the-rollout-open.md
  */
@@ -60,21 +74,26 @@ export function rolloutWorking(
   given: SheetGiven,
   figure: RolloutFigure,
   language: Language,
-  beside: SheetGiven | null = null,
+  beside: FigureBeside,
 ): RolloutWorking | null {
   const told = sheetTold(given, language);
-  const lines = linesOf(told, figure, beside && sheetTold(beside, language));
+  const lines = linesOf(told, figure, { why: beside.why, plan: beside.plan && sheetTold(beside.plan, language) });
   if (lines === null || lines.length === 0) return null;
   const wanted = asked[figure.figure];
   // Of a village whose wait for rain is not known the hand-over is the last that can be told.
   const opens = lines.some(({ code }) => code === wanted) ? wanted : lines.at(-1)!.code;
   return {
     ...{ stamp: given.stamp, planId: given.planId, opens },
+    said: figure.figure === 'why' ? [...whySaid(told, beside.why, namesOf(told))] : [],
     working: lines.map((line) => lineSaid(told, line)),
   };
 }
 
-function linesOf(told: SheetTold, figure: RolloutFigure, beside: SheetTold | null): readonly WorkingLine[] | null {
+function linesOf(
+  told: SheetTold,
+  figure: RolloutFigure,
+  beside: { readonly plan: SheetTold | null; readonly why: WhyThen | null },
+): readonly WorkingLine[] | null {
   const { problem, bounds, futures } = told;
   const names = namesOf(told);
   switch (figure.figure) {
@@ -88,10 +107,12 @@ function linesOf(told: SheetTold, figure: RolloutFigure, beside: SheetTold | nul
       return planCostWorking(told, names);
     case 'drinks':
       return drinksLines(told, figure.site, names);
+    case 'why':
+      return beside.why === null ? drinksLines(told, figure.site, names) : whyWorking(told, beside.why, names);
     case 'area':
       return areaWorking(told, figure.area, names);
     case 'differs':
-      return beside === null ? null : differenceWorking(figure.differs, besideOf(beside), besideOf(told));
+      return beside.plan === null ? null : differenceWorking(figure.differs, besideOf(beside.plan), besideOf(told));
     case 'stock': {
       const store = problem.stores.findIndex(({ node }) => problem.placeIds[node] === figure.store);
       const goods = problem.goods.findIndex(({ partId }) => partId === figure.part);

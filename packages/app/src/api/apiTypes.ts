@@ -2313,6 +2313,8 @@ export interface paths {
                                         isKitInPart: boolean;
                                         /** @description No treatment unit is entered for it: its water is not shown to be fit to drink. */
                                         isUntreated: boolean;
+                                        /** @description A part of its kit has no mass: its load is at least as told. */
+                                        isUnweighed: boolean;
                                         /** @description False: the site is not done in this trip; what is broken says why. */
                                         isWayUp: boolean;
                                         /** @description The hand-over as it was when the plan was worked out last; null: never. */
@@ -3391,6 +3393,8 @@ export interface paths {
                                     isKitInPart: boolean;
                                     /** @description No treatment unit is entered for it: its water is not shown to be fit to drink. */
                                     isUntreated: boolean;
+                                    /** @description A part of its kit has no mass: its load is at least as told. */
+                                    isUnweighed: boolean;
                                     /** @description False: the site is not done in this trip; what is broken says why. */
                                     isWayUp: boolean;
                                     /** @description The hand-over as it was when the plan was worked out last; null: never. */
@@ -3565,7 +3569,7 @@ export interface paths {
                     beside?: string;
                     day?: string;
                     differs?: "finish" | "waiting" | "cost" | "fuel" | "trips";
-                    figure: "finish" | "drinks" | "waiting" | "bound" | "cost" | "stock" | "area" | "differs";
+                    figure: "finish" | "drinks" | "why" | "waiting" | "bound" | "cost" | "stock" | "area" | "differs";
                     part?: string;
                     plan?: string;
                     site?: string;
@@ -3589,6 +3593,8 @@ export interface paths {
                             /** @description The code of the line that was asked for. */
                             opens: string;
                             planId: string | null;
+                            /** @description Of why a village comes when it does: what it says in sentences; else none. */
+                            said: string[];
                             stamp: string;
                             /** @description Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar. */
                             working: components["schemas"]["workingLine"][];

@@ -91,15 +91,15 @@ function exceptions(sheet: Sheet, { leftOut, broken }: RolloutReport): void {
 
 function tripLines(sheet: Sheet, { tripId, said, stops, isLocked }: RolloutTripReport): void {
   sheet.line(`${tripId}${isLocked ? ` (${words.locked})` : ''}: ${said}`, 2, 2);
-  for (const { name, people, handOver, served, futures } of stops)
+  for (const { name, people, handOver, served, futures, isUntreated } of stops)
     sheet.line(
       served === null
         ? words.stopUnknown(name, numbers.people(people), numbers.date(handOver))
-        : words.stop(
-            ...([name, numbers.people(people)] as const),
-            ...([numbers.date(handOver), numbers.date(served)] as const),
-            futures && [dateWithin(futures.p10), dateWithin(futures.p90)],
-          ),
+        : words.stop({
+            ...{ name, people: numbers.people(people), isTreated: !isUntreated },
+            ...{ handOver: numbers.date(handOver), served: numbers.date(served) },
+            between: futures && [dateWithin(futures.p10), dateWithin(futures.p90)],
+          }),
       4,
       2,
     );

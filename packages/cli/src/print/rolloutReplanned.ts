@@ -20,16 +20,39 @@ export function replannedLines(sheet: Sheet, { replanned, day, crews }: RolloutR
   sheet.heading(words.changes);
   for (const said of replanned.said) sheet.line(said, 2, 2);
   const { sites, trips } = replanned;
-  for (const site of sites.slice(0, shownSites_count)) sheet.line(siteSaid(site, crewOf), 4, 2);
+  const waterOf = waterBySite(crews);
+  for (const site of sites.slice(0, shownSites_count)) sheet.line(siteSaid(site, crewOf, waterOf(site.siteId)), 4, 2);
   if (sites.length > shownSites_count) sheet.line(words.moreSites(sites.length - shownSites_count), 4, 2);
   for (const { said } of trips) sheet.line(said, 2, 2);
 }
 
-function siteSaid(site: Replanned['sites'][number], crewOf: (id: string | null) => string): string {
+/** What a day of a site is: people drink, water that nothing treats runs, or, where its wait for rain is not known, it is handed over. */
+function waterBySite(crews: RolloutReport['crews']): (siteId: string) => 'drinks' | 'runs' | 'handOver' {
+  const stops = crews.flatMap(({ trips }) => trips.flatMap((trip) => trip.stops));
+  const known = new Map(stops.map((stop) => [stop.siteId, stop]));
+  return (siteId) => {
+    const stop = known.get(siteId);
+    if (stop?.served === null) return 'handOver';
+    return stop?.isUntreated === true ? 'runs' : 'drinks';
+  };
+}
+
+function siteSaid(
+  site: Replanned['sites'][number],
+  crewOf: (id: string | null) => string,
+  water: 'drinks' | 'runs' | 'handOver',
+): string {
   const { name, people, crewBefore, crewAfter, servedBefore, servedAfter, later_days } = site;
   const date = (day: string | null) => (day === null ? words.notWithin : numbers.date(day));
   return words.movedSite({
-    ...{ name, people: numbers.people(people), after: date(servedAfter), before: date(servedBefore), later_days },
+    ...{
+      name,
+      people: numbers.people(people),
+      after: date(servedAfter),
+      before: date(servedBefore),
+      later_days,
+      water,
+    },
     ...{ crew: crewOf(crewAfter), crewBefore: crewOf(crewBefore) },
   });
 }

@@ -21,7 +21,7 @@ export const leg = (from: string, to: string, days: readonly [string, string], s
 const stop = (siteId: string, name: string, people: number, days: readonly [string, string, string]) => ({
   ...{ siteId, name, people, arrives: days[0], starts: days[0], handOver: days[1], served: days[2] },
   futures: { p10: days[1], p50: days[2], p90: '2026-07-20' },
-  ...{ kept: null, isHandedOver: false, isWayUp: true, isKitInPart: false, isUntreated: false },
+  ...{ kept: null, isHandedOver: false, isWayUp: true, isKitInPart: false, isUnweighed: false, isUntreated: false },
 });
 
 export const part = (

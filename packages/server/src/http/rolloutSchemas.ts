@@ -13,9 +13,9 @@ export const workingAnswer = rolloutWorking;
 export const planAsked = z.strictObject({ plan: planId.optional() });
 export const tripAsked = programmeId.extend({ tripId: planId });
 export const crewAsked = programmeId.extend({ crewId: planId });
-/** Which figure; `drinks` needs a site, `area` has none for sites of none, `stock` needs a store, a part and a day, `differs` what and a plan beside. */
+/** Which figure; `drinks` and `why` need a site, `area` has none for sites of none, `stock` needs a store, a part and a day, `differs` what and a plan beside. */
 export const workingAsked = planAsked.extend({
-  figure: z.enum(['finish', 'drinks', 'waiting', 'bound', 'cost', 'stock', 'area', 'differs']),
+  figure: z.enum(['finish', 'drinks', 'why', 'waiting', 'bound', 'cost', 'stock', 'area', 'differs']),
   beside: planId.optional().describe('A plan it is set beside: both are timed from what has happened of that one.'),
   area: z.string().max(200).optional(),
   differs: z.enum(['finish', 'waiting', 'cost', 'fuel', 'trips']).optional(),

@@ -31,7 +31,7 @@ const input = (value: Input['value'], from: Input['from'], said?: string): Input
 const cell = (table: string, key: string, column: string) => ({ table, key, column });
 const said = async (one: Input, tag = 'en') => {
   const line = { code: 'rollout.ends', label: '', value: 1, unit: '', formula: '', source: '', sourceSaid: '' };
-  const working = { stamp: '', planId: null, opens: '', working: [{ ...line, inputs: [one] }] };
+  const working = { stamp: '', planId: null, opens: '', said: [], working: [{ ...line, inputs: [one] }] };
   const [found] = withEntered(working, facts, await loadLanguage(tag)).working[0]!.inputs;
   return found!.from?.map((each) => each.said);
 };

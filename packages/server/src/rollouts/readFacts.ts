@@ -6,6 +6,7 @@ import { foldRecords } from '@eavewell/records';
 import { isOfPlans, isOfRollout } from '@eavewell/report';
 import { recordsOf } from '../recordsOf.ts';
 import type { PlanRowsSent, RolloutAt } from './rolloutAt.ts';
+import { withRowNames } from './rowNames.ts';
 
 /** Longitude and latitude of the points of a way [deg]. */
 export type WayLinesRead = ReadonlyMap<string, readonly (readonly number[])[]>;
@@ -22,10 +23,12 @@ export async function readFacts(at: RolloutAt): Promise<FactsRead> {
   const found = await recordsOf(at);
   if (!found.ok) throw new Error(found.problems.map(({ code }) => code).join(', '));
   const folder = newFolder(at);
-  await writeProgramme(folder, programmeOfRows(foldRecords(found.value)));
+  const rows = foldRecords(found.value);
+  await writeProgramme(folder, programmeOfRows(rows));
   const { facts, problems } = await readProgramme(folder);
   const { lines } = await readWayLines(folder);
-  return { facts, problems: problems.filter(isOfRollout), linesOf: linesById(lines) };
+  const rowsOf = (table: string) => [...rows.rowsAsEntered(table)].map(([, cells]) => cells);
+  return { facts, problems: withRowNames(problems.filter(isOfRollout), rowsOf), linesOf: linesById(lines) };
 }
 
 /** Lines by the way they are of. Across the 180° meridian longitudes go on, so that a line is drawn in one piece. */
@@ -60,7 +63,8 @@ export async function readPlans(at: RolloutAt, { sites, rollout }: ProgrammeFact
   const folder = newFolder(at);
   await writeProgramme(folder, programmeOfRows({ rowsAsEntered: (table) => rows[table] ?? [] }));
   const { facts, problems } = await readProgramme(folder);
-  return { plans: facts.rollout.plans, problems: problems.filter(isOfPlans) };
+  const rowsOf = (table: string) => (rows[table] ?? []).map(([, cells]) => cells);
+  return { plans: facts.rollout.plans, problems: withRowNames(problems.filter(isOfPlans), rowsOf) };
 }
 
 const newFolder = ({ passing }: RolloutAt) => join(passing, randomBytes(4).toString('hex'));

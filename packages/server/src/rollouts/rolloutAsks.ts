@@ -13,7 +13,10 @@ import {
   type RolloutPlan,
   type RolloutProblem,
   type TravelPair,
+  tripLegs,
   type WaitingBounds,
+  type WhyThen,
+  whyThen,
 } from '@eavewell/engine';
 import { type ChangesSince, type RolloutFigure, rolloutTrip, rolloutWorking } from '@eavewell/report';
 import { loadLanguage } from '@eavewell/words';
@@ -195,9 +198,17 @@ async function working(asked: WorkingAsked, around: JobAround): Promise<{ readon
   };
   const ready = holding.readyFor(held, asked.beside ?? planId);
   const beside = asked.beside === null ? null : given(timedOn(held, ready, asked.beside));
-  const own = given(timedOn(held, ready, planId));
-  const answer = rolloutWorking(own, asked.figure, await loadLanguage(asked.language), beside);
+  const now = timedOn(held, ready, planId);
+  const why = asked.figure.figure === 'why' ? whyOf(now, asked.figure.site) : null;
+  const answer = rolloutWorking(given(now), asked.figure, await loadLanguage(asked.language), { plan: beside, why });
   return answer === null ? null : { text: JSON.stringify(answer) };
+}
+
+/** Why a village comes when it does; null: it is in no trip, or nobody can go there first. */
+function whyOf(now: TimedNow, siteId: string): WhyThen | null {
+  const { ready, timing } = now.held;
+  const job = ready.problem.jobs.findIndex((one) => one.siteId === siteId);
+  return job < 0 ? null : whyThen(timing, now, job, (outcome, crew, trip) => tripLegs(ready, outcome, crew, trip));
 }
 
 /** Kits of sites; that of a site that is handed over is not kept, and made anew. */

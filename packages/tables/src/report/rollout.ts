@@ -59,6 +59,7 @@ const stop = z.strictObject({
     ),
   futures: futures.nullable().describe('First days of service of the futures drawn.'),
   isKitInPart: z.boolean().describe('Something of its kit could not be counted: its load is at least as told.'),
+  isUnweighed: z.boolean().describe('A part of its kit has no mass: its load is at least as told.'),
   isUntreated: z.boolean().describe('No treatment unit is entered for it: its water is not shown to be fit to drink.'),
 });
 

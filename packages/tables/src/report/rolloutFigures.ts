@@ -11,6 +11,7 @@ export const rolloutWorking = z.strictObject({
   stamp: z.string(),
   planId: z.string().nullable(),
   opens: z.string().describe('The code of the line that was asked for.'),
+  said: z.array(z.string()).describe('Of why a village comes when it does: what it says in sentences; else none.'),
   working: z
     .array(workingLine)
     .describe('Days of the plan (`planDay`, `planTime`) are counted from its first; `said` has them by the calendar.'),

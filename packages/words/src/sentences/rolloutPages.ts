@@ -72,11 +72,20 @@ const rolloutPageIn = ({ say }: Speech) => ({
   handedOver: (count: number) => say('commandLine.rollout.handedOver', { count }),
   crew: (name: string, trips: number) => say('commandLine.rollout.crew', { name, trips }),
   locked: say('commandLine.rollout.locked'),
-  stop: (name: string, people: string, handOver: string, served: string, between: readonly [string, string] | null) =>
-    say('commandLine.rollout.stop', {
-      ...{ name, people, handOver, served, hasBetween: yes(between !== null) },
+  stop: (given: {
+    readonly name: string;
+    readonly people: string;
+    readonly handOver: string;
+    readonly served: string;
+    readonly isTreated: boolean;
+    readonly between: readonly [string, string] | null;
+  }) => {
+    const { between, isTreated, ...values } = given;
+    return say('commandLine.rollout.stop', {
+      ...{ ...values, isTreated: yes(isTreated), hasBetween: yes(between !== null) },
       ...{ low: between?.[0] ?? '', high: between?.[1] ?? '' },
-    }),
+    });
+  },
   stopUnknown: (name: string, people: string, handOver: string) =>
     say('commandLine.rollout.stopUnknown', { name, people, handOver }),
   hauls: say('commandLine.rollout.hauls'),
@@ -137,6 +146,7 @@ const replannedIn = ({ say }: Speech) => ({
   movedSince: (moved: number, later: number) => say('commandLine.rollout.movedSince', { moved, later }),
   changes: say('commandLine.rollout.changes'),
   movedSite: (site: {
+    readonly water: 'drinks' | 'runs' | 'handOver';
     readonly name: string;
     readonly people: string;
     readonly after: string;
@@ -147,7 +157,7 @@ const replannedIn = ({ say }: Speech) => ({
     readonly crewBefore: string;
   }) =>
     say('commandLine.rollout.movedSite', {
-      ...{ name: site.name, people: site.people, after: site.after, before: site.before },
+      ...{ name: site.name, people: site.people, after: site.after, before: site.before, water: site.water },
       ...{ crew: site.crew, crewBefore: site.crewBefore, isOtherCrew: yes(site.crew !== site.crewBefore) },
       ...{ isOtherDay: yes(site.after !== site.before), days: Math.abs(site.later_days ?? 0) },
       isSooner: yes((site.later_days ?? 0) < 0),

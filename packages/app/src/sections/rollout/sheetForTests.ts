@@ -9,7 +9,15 @@ export function stopForTests(
 ): SheetStop {
   return {
     ...{ siteId, name: `Site ${siteId}`, people: 100, arrives, starts: arrives, handOver, served: handOver },
-    ...{ futures: null, kept: null, isHandedOver: false, isWayUp: true, isKitInPart: false, isUntreated: false },
+    ...{
+      futures: null,
+      kept: null,
+      isHandedOver: false,
+      isWayUp: true,
+      isKitInPart: false,
+      isUnweighed: false,
+      isUntreated: false,
+    },
     ...more,
   };
 }
@@ -76,6 +84,7 @@ export const stopWith = (change: Partial<SheetStop>): SheetStop => ({
   isHandedOver: false,
   isWayUp: true,
   isKitInPart: false,
+  isUnweighed: false,
   isUntreated: false,
   ...change,
 });

@@ -36,4 +36,8 @@ export const rolloutWorkings = [
   'rollout.fuel',
   'rollout.trips',
   'rollout.differs',
+  'rollout.tripRate',
+  'rollout.othersWait',
+  'rollout.ifFirst',
+  'rollout.whyThen',
 ] as const;

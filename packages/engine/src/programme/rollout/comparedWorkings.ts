@@ -36,7 +36,7 @@ export type PlanDifference = 'finish' | 'waiting' | 'cost' | 'fuel' | 'trips';
  * @definition ours: docs/decisions/0389-figures-of-two-plans-open.md
  */
 export function differenceWorking(of: PlanDifference, a: PlanBeside, b: PlanBeside): WorkingLine[] {
-  const lines: WorkingLine[] = of === 'waiting' ? siteLines(a, b) : [...planLines(of, a), ...planLines(of, b)];
+  const lines: WorkingLine[] = of === 'waiting' ? siteDiffersLines(a, b) : [...planLines(of, a), ...planLines(of, b)];
   const [first, second] = [sumOf(of, a), sumOf(of, b)];
   const unit = of === 'finish' ? planDay : unitOf(of, a);
   explain(lines, {
@@ -98,8 +98,18 @@ function crewsCounted({ outcome, names }: PlanBeside): readonly WorkingInput[] {
   });
 }
 
-/** Sites that wait longer or less: where both plans hand over on one day nothing is to be told. */
-function siteLines(a: PlanBeside, b: PlanBeside): WorkingLine[] {
+/**
+ * Which sites wait longer or less? Where both plans serve on one day nothing is told.
+ *
+ * @param a - the first plan, and what its sites are called [day, person]
+ * @param b - the second, of the same rollout [day]
+ * @returns a line for each site: people × days later [person-day]
+ * @definition ours: docs/decisions/0389-figures-of-two-plans-open.md
+ */
+export function siteDiffersLines(
+  a: Pick<PlanBeside, 'problem' | 'outcome' | 'names'>,
+  b: Pick<PlanBeside, 'problem' | 'outcome'>,
+): WorkingLine[] {
   const lines: WorkingLine[] = [];
   const first = serviceDaysOf(a.problem, a.outcome);
   const second = serviceDaysOf(b.problem, b.outcome);

@@ -13,7 +13,13 @@ export {
 } from './bounds/index.ts';
 export * from './byHand/index.ts';
 export { leastThere } from './carriersAway.ts';
-export { areaWorking, differenceWorking, type PlanBeside, type PlanDifference } from './comparedWorkings.ts';
+export {
+  areaWorking,
+  differenceWorking,
+  type PlanBeside,
+  type PlanDifference,
+  siteDiffersLines,
+} from './comparedWorkings.ts';
 export { costWithin_fraction } from './constants.ts';
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';

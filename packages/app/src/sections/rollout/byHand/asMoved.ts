@@ -34,7 +34,7 @@ const daysOf = ({ arrives, handOver }: StopAsMoved) => ({ arrives, handOver, isW
 
 const plainStop = ({ siteId }: StopAsMoved): SheetStop => ({
   ...{ siteId, name: siteId, people: 0, arrives: null, starts: null, handOver: null, served: null, futures: null },
-  ...{ kept: null, isHandedOver: false, isWayUp: true, isKitInPart: false, isUntreated: false },
+  ...{ kept: null, isHandedOver: false, isWayUp: true, isKitInPart: false, isUnweighed: false, isUntreated: false },
 });
 
 const plainTrip = (tripId: string, leaves: string, back: string): SheetTrip => ({

@@ -26,3 +26,19 @@ it('other sites that move are named, those to whom it does most first, and the r
   ];
   expect(othersOf(many)).toBe('5 other sites move: Site C2, Site C1 9 days later, Site B1 4 days sooner, and 2 more.');
 });
+
+it('a day of a site is told as what it is: people drink, water runs that nothing treats, or it is handed over', () => {
+  const own = (change: object) => {
+    const stops = (of: (typeof sheet.crews)[number]['trips'][number]) =>
+      of.stops.map((stop) => (stop.siteId === 'A1' ? { ...stop, ...change } : stop));
+    const crews = sheet.crews.map((crew) => ({
+      ...crew,
+      trips: crew.trips.map((trip) => ({ ...trip, stops: stops(trip) })),
+    }));
+    return becomesWords({ ...sheet, crews }, { kind: 'site', siteId: 'A1' }, answer([]), english)[0];
+  };
+  const treated = { handOver: '2026-06-18', served: '2026-06-18', isUntreated: false };
+  expect(own(treated)).toBe('Site A1 drinks from 20 June 2026, 2 days later.');
+  expect(own({ ...treated, isUntreated: true })).toBe('Water runs at Site A1 from 20 June 2026, 2 days later.');
+  expect(own({ ...treated, served: null })).toBe('Site A1 is handed over on 20 June 2026, 2 days later.');
+});

@@ -21,6 +21,15 @@ export function siteName({ crews, candidates }: Pick<Sheet, 'crews' | 'candidate
   return candidates.find((one) => one.siteId === siteId)?.name ?? siteId;
 }
 
+/** What the day of a site is: its people drink, water that nothing treats runs, or, where its wait for rain is not known, it is handed over. */
+function waterOf({ crews, candidates }: Pick<Sheet, 'crews' | 'candidates'>, siteId: string): string {
+  const stops = crews.flatMap(({ trips }) => trips.flatMap((trip) => trip.stops));
+  const stop = stops.find((one) => one.siteId === siteId);
+  if (stop !== undefined && stop.handOver !== null && stop.served === null) return 'handOver';
+  const candidate = candidates.find((one) => one.siteId === siteId);
+  return (stop?.isUntreated ?? candidate?.isUntreated ?? false) ? 'runs' : 'drinks';
+}
+
 /** What is in hand is called. */
 export function heldWords(sheet: Sheet, held: Held, { say, numbers }: Words): string {
   if (held.kind === 'site') return siteName(sheet, held.siteId);
@@ -119,8 +128,9 @@ function ownWords(sheet: Sheet, held: Held, { day, later_days }: MoveAnswer, { s
     return way === null ? say('rolloutByHand.leaves', at) : say(`rolloutByHand.leaves_${way}`, at);
   }
   const site = siteName(sheet, held.siteId);
-  if (day === null) return say('rolloutByHand.drinks_never', { site });
-  const at = { site, day: numbers.date(day), days };
+  const water = waterOf(sheet, held.siteId);
+  if (day === null) return say('rolloutByHand.drinks_never', { site, water });
+  const at = { site, water, day: numbers.date(day), days };
   if (later_days === null) return say('rolloutByHand.drinks_new', at);
   return way === null ? say('rolloutByHand.drinks', at) : say(`rolloutByHand.drinks_${way}`, at);
 }

@@ -5,6 +5,7 @@ import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { SiteFinder } from '../../sites/index.ts';
 import { whenAsked } from '../finding/whenAsked.ts';
+import { WhileWorkedOut } from '../leaning/WhileWorkedOut.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { planNamed } from '../plans/planNamed.ts';
 import { rolloutQuery } from '../rolloutQuery.ts';
@@ -20,8 +21,18 @@ const from = '/p/$programmeId/rollout/sites';
 const nobody: ReadonlySet<string> = new Set();
 
 /** Which sites go in, and which do not, and why; what is agreed with each is set here, for one or for many. */
-// long: the sheet as it is read, part after part
 export function ChooseSites() {
+  const { say } = useLanguage();
+  const { programmeId } = useParams({ from });
+  return (
+    <WhileWorkedOut programmeId={programmeId} title={say('rolloutPlans.choose_sites')}>
+      <Choosing />
+    </WhileWorkedOut>
+  );
+}
+
+// long: the sheet as it is read, part after part
+function Choosing() {
   const language = useLanguage();
   const { say } = language;
   const { programmeId } = useParams({ from });

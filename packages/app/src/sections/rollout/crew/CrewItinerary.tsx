@@ -3,6 +3,7 @@ import { useQueries, useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { useReadAt } from '../../../offline/useReadAt.ts';
+import { WhileWorkedOut } from '../leaning/WhileWorkedOut.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { planNamed } from '../plans/planNamed.ts';
 import { rolloutQuery } from '../rolloutQuery.ts';
@@ -17,6 +18,15 @@ const from = '/p/$programmeId/rollout/crews/$crewId';
 
 /** What a crew does, day by day: to be read on a phone, and without a network once the rollout was opened there. */
 export function CrewItinerary() {
+  const { programmeId, crewId } = useParams({ from });
+  return (
+    <WhileWorkedOut programmeId={programmeId} title={crewId}>
+      <Shown />
+    </WhileWorkedOut>
+  );
+}
+
+function Shown() {
   const { programmeId } = useParams({ from });
   const { plan } = useSearch({ from });
   // The plan that is shown where none is asked for is the one that is kept: asked for by name it is the same.

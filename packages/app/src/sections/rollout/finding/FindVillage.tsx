@@ -13,6 +13,7 @@ import { useVillages } from './useVillages.ts';
 import { villageCautions } from './villageCautions.ts';
 import { comingDay, type Village, type VillageFound, type Villages, villageFound } from './villageFound.ts';
 import { villageWords } from './villageWords.ts';
+import { WhyThen } from './WhyThen.tsx';
 import { whenAsked } from './whenAsked.ts';
 import './finding.css';
 
@@ -130,6 +131,9 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
           <p key={said}>{said}</p>
         ))}
       </div>
+      {found.kind === 'coming' && found.coming.trip.state === 'planned' ? (
+        <WhyThen {...{ sheet, programmeId, siteId }} />
+      ) : null}
       <p className="village-links on-screen">
         {mending === null || mending.to === 'plan' ? null : <MendingLink {...{ programmeId, siteId, plan, mending }} />}
         {found.kind === 'coming' ? (

@@ -7,6 +7,7 @@ import { useKnownRows } from '../../../forms/useKnownRows.ts';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { NotUsed } from '../leaning/LeansOn.tsx';
+import { WhileWorkedOut } from '../leaning/WhileWorkedOut.tsx';
 import { ChangedSince } from '../plans/ChangedSince.tsx';
 import { FoundNotice } from '../plans/FoundNotice.tsx';
 import { Searching } from '../plans/Searching.tsx';
@@ -25,8 +26,18 @@ import './happened.css';
 const from = '/p/$programmeId/rollout/happened';
 
 /** What happened, to be entered: what is asked first, then trips, boats, goods, ways, crews; and what becomes of the plan. */
-// long: the page as it is read, part after part
 export function EnterHappened() {
+  const { say } = useLanguage();
+  const { programmeId } = useParams({ from });
+  return (
+    <WhileWorkedOut programmeId={programmeId} title={say('rolloutHappened.title')}>
+      <Happened />
+    </WhileWorkedOut>
+  );
+}
+
+// long: the page as it is read, part after part
+function Happened() {
   const { say, numbers } = useLanguage();
   const { programmeId } = useParams({ from });
   const { plan } = useSearch({ from });

@@ -58,12 +58,17 @@ function Told(props: {
 function Sentences({ problems, programmeId }: { readonly problems: readonly Problem[]; readonly programmeId: string }) {
   const { say } = useLanguage();
   const words = useFieldWords();
-  // What is said of a row names neither its table nor its column.
+  // What is said of a row names neither the row, nor its table, nor its column.
   const where = (problem: Problem) => {
     const { row, column } = problem.place;
     const table = tableOf(problem);
     if (row === undefined || table === '') return null;
-    return [words.tableOfAll(table), ...(column === undefined ? [] : [words.label(table, column)])].join(', ');
+    const { rowName } = problem.facts;
+    return [
+      ...(typeof rowName === 'string' ? [rowName] : []),
+      words.tableOfAll(table),
+      ...(column === undefined ? [] : [words.label(table, column)]),
+    ].join(', ');
   };
   return (
     <ul>

@@ -37,8 +37,9 @@ const ofHappened = new Set(['closures', 'carriersAway', 'arrivals', 'workCalenda
 export const notUsed = (problems: readonly Problem[]): readonly Problem[] =>
   problems.filter((one) => one.severity === 'blocker' && ofHappened.has(tableOf(one)));
 
-/** Tells problems apart: the same is said once, wherever it stands. */
-export const keyOf = ({ code, what, todo, place }: Problem): string => [code, what, todo, place.column].join(' ');
+/** Tells problems apart: the same is said once of a row, wherever it stands. */
+export const keyOf = ({ code, what, todo, place, facts }: Problem): string =>
+  [code, what, todo, place.column, facts['rowName']].join(' ');
 
 /** The table of a problem; '' where it is of none. */
 export const tableOf = ({ place }: Problem): string => place.file?.replace(/\.(?:csv|json)$/, '') ?? '';

@@ -3,6 +3,7 @@ import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { useDeferredValue } from 'react';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { WhileWorkedOut } from '../leaning/WhileWorkedOut.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { WithWorkings } from '../working/opening.tsx';
@@ -17,8 +18,18 @@ import './plans.css';
 const from = '/p/$programmeId/rollout/plans';
 
 /** Two plans side by side: what differs, for whom, what it costs. */
-// long: the page as it is read, part after part
 export function ComparePlans() {
+  const { say } = useLanguage();
+  const { programmeId } = useParams({ from });
+  return (
+    <WhileWorkedOut programmeId={programmeId} title={say('rolloutPlans.side_by_side')}>
+      <TwoPlans />
+    </WhileWorkedOut>
+  );
+}
+
+// long: the page as it is read, part after part
+function TwoPlans() {
   const language = useLanguage();
   const { say } = language;
   const { programmeId } = useParams({ from });

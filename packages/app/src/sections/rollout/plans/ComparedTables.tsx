@@ -110,6 +110,7 @@ function SiteTable({
   return (
     <section aria-labelledby={id}>
       <h2 id={id}>{title}</h2>
+      <p className="small">{say('rolloutPlans.days_are')}</p>
       <table className="compared-sites stacks">
         <thead>
           <tr>

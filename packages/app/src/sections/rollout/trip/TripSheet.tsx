@@ -5,6 +5,7 @@ import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { haulValues } from '../bands/tripWords.ts';
+import { WhileWorkedOut } from '../leaning/WhileWorkedOut.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { LoadList } from './LoadList.tsx';
 import { massOf } from './masses.ts';
@@ -18,6 +19,16 @@ const from = '/p/$programmeId/rollout/trips/$tripId';
 
 /** One trip: what is aboard in the order it is put in, the boat from the side, by which way it goes, and what can hurt. */
 export function TripSheet() {
+  const { say } = useLanguage();
+  const { programmeId, tripId } = useParams({ from });
+  return (
+    <WhileWorkedOut programmeId={programmeId} title={say('rolloutTrip.manifest_link', { trip: tripId })}>
+      <Trip />
+    </WhileWorkedOut>
+  );
+}
+
+function Trip() {
   const { say, numbers } = useLanguage();
   const { programmeId, tripId } = useParams({ from });
   const { plan } = useSearch({ from });

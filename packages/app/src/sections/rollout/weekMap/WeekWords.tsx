@@ -20,6 +20,7 @@ export function WeekWords(asked: WordsAsked) {
   const { crews, idle, closed, served } = happens;
   const days = useDayForms();
   const people = served.reduce((sum, stop) => sum + stop.people, 0);
+  const treated = served.some(({ isUntreated }) => isUntreated) ? 'no' : 'yes';
   return (
     <div className="week-words">
       {closed.length === 0 ? null : (
@@ -44,7 +45,7 @@ export function WeekWords(asked: WordsAsked) {
       {crews.length === 0 || idle.length === 0 ? null : (
         <p>{say('rolloutMap.idle', { count: idle.length, names: idle.map(({ name }) => name).join(', ') })}</p>
       )}
-      <h3>{say('rolloutMap.served', { people: numbers.people(people), count: served.length })}</h3>
+      <h3>{say('rolloutMap.served', { people: numbers.people(people), count: served.length, treated })}</h3>
       {served.length === 0 ? null : (
         <ul>
           {served.map((stop) => (
@@ -53,6 +54,7 @@ export function WeekWords(asked: WordsAsked) {
                 day: days.inYear(stop.served ?? ''),
                 name: stop.name,
                 people: numbers.people(stop.people),
+                treated: stop.isUntreated ? 'no' : 'yes',
               })}
             </li>
           ))}

@@ -6,7 +6,7 @@ export type FigureAsked = Figure & { readonly plan?: string; readonly beside?: s
 
 type Figure =
   | { readonly figure: 'finish' | 'waiting' | 'bound' | 'cost' }
-  | { readonly figure: 'drinks'; readonly site: string }
+  | { readonly figure: 'drinks' | 'why'; readonly site: string }
   | { readonly figure: 'area'; readonly area?: string }
   | { readonly figure: 'differs'; readonly differs: 'finish' | 'waiting' | 'cost' | 'fuel' | 'trips' }
   | { readonly figure: 'stock'; readonly store: string; readonly part: string; readonly day: string };

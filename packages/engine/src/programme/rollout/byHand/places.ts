@@ -24,9 +24,16 @@ export type Moved =
   | { readonly plan: RolloutPlan; readonly reason: null }
   | { readonly plan: null; readonly reason: MoveRefusal };
 
-/** Where a job stands in a plan; null: in no trip. */
-export function standsAt({ trips }: RolloutPlan, job: number): { crew: number; trip: number; at: number } | null {
-  for (const [crew, own] of trips.entries())
+/**
+ * Where does a site stand in a plan?
+ *
+ * @param plan - the plan
+ * @param job - which site [index]
+ * @returns its crew, its trip and its place among the stops [index]; null: it is in no trip
+ * @definition ours
+ */
+export function standsAt(plan: RolloutPlan, job: number): { crew: number; trip: number; at: number } | null {
+  for (const [crew, own] of plan.trips.entries())
     for (const [trip, { stops }] of own.entries()) {
       const at = stops.indexOf(job);
       if (at >= 0) return { crew, trip, at };
