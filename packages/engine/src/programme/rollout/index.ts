@@ -39,6 +39,7 @@ export type {
   Drawn,
   Goods,
   Haul,
+  HaulRun,
   Job,
   LegLimit,
   LegTable,

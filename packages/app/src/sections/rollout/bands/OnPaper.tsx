@@ -5,8 +5,10 @@ import { CrewDrawing, CrewName } from './CrewRow.tsx';
 import { CrewsHead } from './CrewsBand.tsx';
 import { DrinkingBand } from './DrinkingBand.tsx';
 import { AxisHead, type OnAxis } from './Ground.tsx';
+import { HaulDrawing, HaulName } from './HaulRows.tsx';
+import { haulsLaid } from './haulBoxes.ts';
 import { hullsOf } from './hulls.ts';
-import { StockBand, type StockChoice } from './StockBand.tsx';
+import { type StockChoice, StockOnPaper } from './StockBand.tsx';
 import { paperAxes, spanOf } from './span.ts';
 import { WaysBand } from './WaysBand.tsx';
 
@@ -31,13 +33,14 @@ export function OnPaper({ sheet, stock }: { readonly sheet: RolloutSheet; readon
           <div>
             <CrewsHead on={on} />
             <Crews sheet={sheet} on={on} />
+            <Hauls sheet={sheet} on={on} />
           </div>
         </div>
         <div className="bands-together">
           <AxisHead on={on} />
           <DrinkingBand sheet={sheet} on={on} />
-          <StockBand sheet={sheet} on={on} choice={stock} />
         </div>
+        <StockOnPaper sheet={sheet} on={on} chosen={stock.key} />
       </div>
     );
   });
@@ -59,4 +62,16 @@ function Crews({ sheet, on }: { readonly sheet: RolloutSheet; readonly on: OnAxi
       </div>
     );
   });
+}
+
+/** What is brought between stores, under the crews. */
+function Hauls({ sheet, on }: { readonly sheet: RolloutSheet; readonly on: OnAxis }) {
+  return haulsLaid(sheet, on.axis).rows.map((row) => (
+    <div key={row.storeId} className="band-row crew-row">
+      <HaulName row={row} sheet={sheet} />
+      <div className="crew-trips">
+        <HaulDrawing row={row} on={on} sheet={sheet} isPaper />
+      </div>
+    </div>
+  ));
 }
