@@ -63,7 +63,7 @@ export function CrewsBand({
   };
   return (
     <>
-      <CrewsHead on={on} />
+      <CrewsHead on={on} sheet={sheet} />
       <div className="crews-and-hauls">
         {/* biome-ignore lint/a11y/noStaticElementInteractions: what is pressed and has the focus are the trips in it */}
         <div ref={rows} className="crew-rows" onKeyDown={onKeyDown} onPointerDown={onPointerDown}>
@@ -90,7 +90,8 @@ export function CrewsBand({
 }
 
 /** What the rows are, and how a hull is read. */
-export function CrewsHead({ on }: { readonly on: OnAxis }) {
+export function CrewsHead({ on, sheet }: { readonly on: OnAxis; readonly sheet: Pick<RolloutSheet, 'hauls'> }) {
   const { say } = useLanguage();
-  return <BandTitle on={on} title={say('rolloutBands.crews')} about={say('rolloutBands.crews_about')} />;
+  const about = say('rolloutBands.crews_about', { hasHauls: sheet.hauls.length > 0 ? 'yes' : 'no' });
+  return <BandTitle on={on} title={say('rolloutBands.crews')} about={about} />;
 }

@@ -18,7 +18,7 @@ export function HaulList(at: At) {
   if (hauls.length === 0) return null;
   const later = hauls.slice(next_most);
   return (
-    <section>
+    <section className="haul-list">
       <h2>{say('rolloutBands.hauls')}</h2>
       <Hauls hauls={hauls.slice(0, next_most)} {...at} />
       {later.length === 0 ? null : (
@@ -40,10 +40,10 @@ function Hauls({ hauls, ...at }: At & { readonly hauls: readonly SheetHaul[] }) 
         const values = haulValues(haul, at.sheet, language);
         return (
           <li key={haul.haulId}>
-            <details className="trip">
+            <details className="run">
               <summary>
                 <b>{values.leaves}</b>
-                <span className="small">{say('rolloutBands.haul_name', values)}</span>
+                <span className="small">{say('rolloutBands.way_ends', { from: values.from, to: values.store })}</span>
               </summary>
               <HaulKnown haul={haul} {...at} />
             </details>

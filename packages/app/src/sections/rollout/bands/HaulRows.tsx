@@ -6,7 +6,7 @@ import { Ground, type OnAxis } from './Ground.tsx';
 import { type HaulBox, type HaulRow, haulsLaid, tiesOf } from './haulBoxes.ts';
 import { cellLinesOf, crewRow, type HullsLaid } from './hulls.ts';
 import { firstTrip, tripAfterKey } from './roving.ts';
-import { haulLabel, nightsOut, tripOfHaul } from './tripWords.ts';
+import { haulLabel, nightsOut, type SheetHaul } from './tripWords.ts';
 
 type SheetOf = Pick<RolloutSheet, 'hauls' | 'places' | 'crews'>;
 
@@ -52,7 +52,7 @@ export function HaulRows({
             <li key={row.storeId} className="band-row crew-row">
               <HaulName row={row} sheet={sheet} />
               <div className="crew-trips">
-                <HaulDrawing row={row} on={on} sheet={sheet} />
+                <HaulDrawing row={row} on={on} />
                 <ul aria-label={say('rolloutBands.hauls_to', haulValuesOf(row, sheet))}>
                   {seenOf(row, on, active).map((box) => (
                     <HaulCell
@@ -113,30 +113,17 @@ export function HaulName({ row, sheet }: { readonly row: HaulRow; readonly sheet
 export function HaulDrawing({
   row,
   on,
-  sheet,
   isPaper = false,
 }: {
   readonly row: HaulRow;
   readonly on: OnAxis;
-  readonly sheet: SheetOf;
-  /** No line leads to the trip on paper: its crew is named. */
+  /** Nothing opens on paper: boxes are numbered. */
   readonly isPaper?: boolean;
 }) {
   const middle = row.y + crewRow.hullTop_px + crewRow.hull_px / 2;
   const boxes = row.hulls.filter(({ x, width }) => x <= on.seen.to && x + width >= on.seen.from);
   return (
-    <Ground
-      on={on}
-      height={row.height}
-      top={row.y}
-      letters={boxes.map((box) => (
-        <HaulLetters
-          key={box.tripId}
-          box={box}
-          crew={isPaper ? (tripOfHaul(sheet, box.haul)?.crew.name ?? null) : null}
-        />
-      ))}
-    >
+    <Ground on={on} height={row.height} top={row.y} letters={<HaulLetters {...{ row, boxes, isPaper }} />}>
       <path className="b-crew" d={`M0 ${middle}H${on.axis.width_px}`} />
       {boxes.map((box) => (
         <g key={box.tripId} className="haul">
@@ -154,29 +141,57 @@ export function HaulDrawing({
 /** Room a figure takes [px], and how far letters may stand out over the ends of their box [px]. */
 const [figure_px, beyond_px] = [7.2, 14] as const;
 
-/** Above what it weighs, below its nights or for whom it is; none where there is no room. */
-function HaulLetters({ box, crew }: { readonly box: HaulBox; readonly crew: string | null }) {
+/** Texts in the middle of their boxes: none that is wider than there is room for it, or would touch the one before. */
+function lettersOf<T>(
+  boxes: readonly HaulBox[],
+  textOf: (box: HaulBox) => string,
+  set: (at: number, text: string) => T,
+): T[] {
+  let free = Number.NEGATIVE_INFINITY;
+  return boxes.flatMap((box) => {
+    const text = textOf(box);
+    const [width, middle] = [text.length * figure_px, box.x + box.width / 2];
+    if (text === '' || width > box.width + 2 * beyond_px || middle - width / 2 < free) return [];
+    free = middle + width / 2;
+    return [set(middle, text)];
+  });
+}
+
+/** Above what it weighs, below its nights; on paper the number under which it stands in the list. */
+function HaulLetters({
+  row,
+  boxes,
+  isPaper,
+}: {
+  readonly row: HaulRow;
+  readonly boxes: readonly HaulBox[];
+  readonly isPaper: boolean;
+}) {
   const { say, numbers } = useLanguage();
-  const { x, y, width, height, haul } = box;
-  const nights = nightsOut(haul);
-  const below = crew ?? (nights === null ? '' : say('rolloutBands.nights_short', { count: nights }));
-  const fits = (text: string) => text.length * figure_px <= width + 2 * beyond_px;
-  const mass = numbers.quantity(Math.round(haul.loaded_kg), 'kg');
-  const middle = x + width / 2;
-  return (
-    <>
-      {fits(mass) ? (
-        <text className="b-figure" x={middle} y={y - 5} textAnchor="middle">
-          {mass}
-        </text>
-      ) : null}
-      {fits(below) ? (
-        <text className="b-letters" x={middle} y={y + height + 13} textAnchor="middle">
-          {below}
-        </text>
-      ) : null}
-    </>
+  const top = row.y + crewRow.hullTop_px;
+  const nightsOf = (haul: SheetHaul) => {
+    const count = nightsOut(haul);
+    return count === null ? '' : say('rolloutBands.nights_short', { count });
+  };
+  const masses = lettersOf(
+    boxes,
+    ({ haul }) => numbers.quantity(Math.round(haul.loaded_kg), 'kg'),
+    (x, text) => (
+      <text key={`above ${x}`} className="b-figure" x={x} y={top - 5} textAnchor="middle">
+        {text}
+      </text>
+    ),
   );
+  const below = lettersOf(
+    boxes,
+    ({ haul, index }) => (isPaper ? numbers.fixed(index + 1, 0) : nightsOf(haul)),
+    (x, text) => (
+      <text key={`below ${x}`} className="b-letters" x={x} y={top + crewRow.hull_px + 13} textAnchor="middle">
+        {text}
+      </text>
+    ),
+  );
+  return [...masses, ...below];
 }
 
 function HaulCell({
@@ -198,7 +213,7 @@ function HaulCell({
   const { haul, x, width, index } = box;
   return (
     <li
-      className="trip-cell"
+      className="haul-cell"
       aria-posinset={index + 1}
       aria-setsize={count}
       style={{ insetInlineStart: x, inlineSize: width }}

@@ -3,7 +3,7 @@ import { memo, useId, useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { xOf } from './axis.ts';
 import { type Rise, type StockLine, stepsPath, stockLines, valuesTo, yOf } from './curves.ts';
-import { BandTitle, Ground, type OnAxis } from './Ground.tsx';
+import { AxisHead, BandTitle, Ground, type OnAxis } from './Ground.tsx';
 import { stockBindings } from './stockBinds.ts';
 import type { TripOfCrew } from './tripWords.ts';
 
@@ -78,6 +78,7 @@ export function StockOnPaper({
     say('rolloutBands.trip_at', { crew: crew.name, leaves: numbers.date(trip.leaves) });
   return all.map(({ line, trips }, nth) => (
     <div key={line.key} className="stock-on-paper">
+      <AxisHead on={on} />
       <BandTitle on={on} title={say('rolloutBands.stock')} about={say('rolloutBands.stock_about')}>
         <p>
           {say('rolloutBands.stock_part', { part: line.part, store: line.store })}

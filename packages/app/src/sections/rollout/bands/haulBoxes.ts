@@ -67,7 +67,8 @@ export function haulsLaid({ hauls, places }: Pick<RolloutSheet, 'hauls' | 'place
 }
 
 /**
- * The lines from what is brought to the trips that wait for it, as one path: up from where all of it is there, then on to the trip.
+ * The lines from what is brought to the trips that wait for it, as one path: up to the foot of the crew's row from where all of it is there, on to
+ * the day its trip leaves, and to its bow.
  *
  * @param hauls - rows under those of the crews
  * @param trips - the crews' rows
@@ -78,9 +79,8 @@ export function tiesOf({ rows }: HaulsLaid, { hullOf, height: above }: HullsLaid
     .flatMap((box) => {
       const trip = hullOf.get(box.haul.forTrip);
       if (trip === undefined) return [];
-      const middle = trip.y + trip.height / 2;
-      // The trip leaves on the morning after: the line ends at its bow.
-      return [`M${inTenths(box.there_px)} ${inTenths(above + box.y)}V${inTenths(middle)}H${inTenths(trip.x)}`];
+      const [foot, middle] = [(trip.row + 1) * crewRow.height_px, trip.y + trip.height / 2];
+      return [`M${inTenths(box.there_px)} ${inTenths(above + box.y)}V${foot}H${inTenths(trip.x)}V${inTenths(middle)}`];
     })
     .join('');
 }

@@ -2,6 +2,7 @@ import type { RolloutSheet } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { wayNames } from '../bands/wayNames.ts';
+import { InWords } from './InWords.tsx';
 import { type DayForms, useDayForms } from './useDayForms.ts';
 import type { CrewOfWeek, WeekEvent, WeekHappens } from './weekHappens.ts';
 import type { Week } from './weeks.ts';
@@ -84,12 +85,7 @@ function Closed({
       {isUnsure
         ? say('rolloutMap.way_unsure', values)
         : say('rolloutMap.way_is', { ...values, isGuess: span.isToGuessed ? 'yes' : 'no' })}
-      {names.length < 2 ? null : (
-        <details>
-          <summary>{say('rolloutMap.way_names', { count: names.length })}</summary>
-          {names.join(', ')}
-        </details>
-      )}
+      {names.length < 2 ? null : <InWords head={say('rolloutMap.way_names', { count: names.length })} names={names} />}
     </li>
   );
 }
