@@ -453,15 +453,14 @@ export class SlowRollout {
     const trips_count = this.haulsNeeded(haul, stops);
     if (trips_count === 0) return behind;
     let free = this.carrierFree[store]!;
-    let [left, there, cost, fuel_L] = [Number.NaN, Number.NaN, 0, 0];
-    const runs: object[] = [];
+    let [there, cost, fuel_L] = [Number.NaN, 0, 0];
+    const runs: { leaves: number; arrives: number; returns: number; back: number }[] = [];
     for (let at = 0; at < trips_count; at++) {
       const out = this.thereAndBack(haul, Math.max(behind.day, Math.ceil(free - tiny)));
       if (typeof out === 'string') {
         this.broken.push(out === 'noWay' ? `noWay ${crew} ${trip} null` : `${out} ${crew} ${trip}`);
         return null;
       }
-      if (at === 0) left = out.leaves;
       there = out.arrives;
       free = out.back;
       runs.push({ leaves: out.leaves, arrives: out.arrives, returns: out.returns, back: out.back });
@@ -476,7 +475,7 @@ export class SlowRollout {
         this.carrierFree[store] = free;
         this.hauls.push({
           store,
-          leaves: left,
+          leaves: runs[0]!.leaves,
           arrives: there,
           back: free,
           kg: stops.reduce((sum, job) => sum + problem.jobs[job]!.kg, 0),

@@ -78,11 +78,8 @@ export interface ClosureOnDay {
  * @returns of a day, in days since 1970-01-01: what holds on it, as the table has them
  * @definition ours: docs/methods/rollout.md, ways
  */
-export function closuresOfWay(
-  { asked: { closures: all } }: ReadyWays,
-  way: WayFacts,
-): (day: DayIndex) => readonly ClosureOnDay[] {
-  const own = all.filter((closure) => isOfWay(closure, way));
+export function closuresOfWay(ways: ReadyWays, way: WayFacts): (day: DayIndex) => readonly ClosureOnDay[] {
+  const own = ways.asked.closures.filter((closure) => isOfWay(closure, way));
   return (day) =>
     own
       .filter((closure) => closureHolds(closure, day))
