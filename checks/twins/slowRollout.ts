@@ -41,7 +41,7 @@ export class SlowRollout {
   private readonly asked: number[][];
   private readonly carrierFree: number[];
   private readonly held: { pool: number; from: number; to: number }[] = [];
-  private readonly hauls: { [name: string]: number }[] = [];
+  private readonly hauls: { cost: number; fuel_L: number; [name: string]: unknown }[] = [];
   private readonly job: { [name: string]: number }[];
 
   constructor(problem: RolloutProblem, drawn: Drawn | null) {
@@ -104,8 +104,8 @@ export class SlowRollout {
       told.map(({ jobs, ...trip }) => ({ ...trip, stops: (jobs as number[]).map((job) => this.job[job]!) })),
     );
     const sum = (of: (job: number) => number) => problem.jobs.reduce((total, _, job) => total + of(job), 0);
-    const haul_L = this.hauls.reduce((total, haul) => total + haul['fuel_L']!, 0);
-    const hauls = this.hauls.reduce((total, haul) => total + haul['cost']!, 0);
+    const haul_L = this.hauls.reduce((total, haul) => total + haul.fuel_L, 0);
+    const hauls = this.hauls.reduce((total, haul) => total + haul.cost, 0);
     const all = trips.flat() as unknown as { cost: number; fuel_L: number }[];
     const given = this.job.map((one) => one['handOverDay']!).filter((day) => day < problem.horizon_days);
     const sums = {
@@ -453,16 +453,17 @@ export class SlowRollout {
     const trips_count = this.haulsNeeded(haul, stops);
     if (trips_count === 0) return behind;
     let free = this.carrierFree[store]!;
-    let [left, there, cost, fuel_L] = [Number.NaN, Number.NaN, 0, 0];
+    let [there, cost, fuel_L] = [Number.NaN, 0, 0];
+    const runs: { leaves: number; arrives: number; returns: number; back: number }[] = [];
     for (let at = 0; at < trips_count; at++) {
       const out = this.thereAndBack(haul, Math.max(behind.day, Math.ceil(free - tiny)));
       if (typeof out === 'string') {
         this.broken.push(out === 'noWay' ? `noWay ${crew} ${trip} null` : `${out} ${crew} ${trip}`);
         return null;
       }
-      if (at === 0) left = out.leaves;
       there = out.arrives;
       free = out.back;
+      runs.push({ leaves: out.leaves, arrives: out.arrives, returns: out.returns, back: out.back });
       cost += out.cost + out.fuel_L * problem.fuelPrice_per_L;
       fuel_L += out.fuel_L;
     }
@@ -474,7 +475,7 @@ export class SlowRollout {
         this.carrierFree[store] = free;
         this.hauls.push({
           store,
-          leaves: left,
+          leaves: runs[0]!.leaves,
           arrives: there,
           back: free,
           kg: stops.reduce((sum, job) => sum + problem.jobs[job]!.kg, 0),
@@ -483,6 +484,7 @@ export class SlowRollout {
           fuel_L,
           forCrew: crew,
           forTrip: trip,
+          runs,
         });
       },
     };
@@ -551,6 +553,7 @@ export class SlowRollout {
       const periodBack = typeof home === 'string' ? null : this.periodOf(Math.floor(home.leaves));
       return {
         ...{ leaves: there.leaves, arrives: there.arrives, back },
+        returns: typeof home === 'string' ? Number.POSITIVE_INFINITY : home.leaves,
         cost: haul.there_cost[period]! + (periodBack === null ? 0 : haul.back_cost[periodBack]!),
         fuel_L: haul.there_fuel_L[period]! + (periodBack === null ? 0 : haul.back_fuel_L[periodBack]!),
       };

@@ -170,6 +170,7 @@ const typesOfTheRollout = new Set([
     'MovedSite',
     'ChangedTrip',
     'HaulGone',
+    'HaulRun',
     'PlanChanges',
     'KeptPlan',
   ],

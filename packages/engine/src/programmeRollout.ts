@@ -23,7 +23,7 @@ import { kitAtSite, type ReadyKit } from './programmeKit.ts';
 import { type CrewMarket, crewOf, poolsOf, riverDayOf, travelKey } from './programmeRolloutCrews.ts';
 import type { PlanDays } from './programmeRolloutDays.ts';
 import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
-import { type HaulMarket, haulLegs, haulOf, placeStop } from './programmeRolloutHauls.ts';
+import { fillingWays, type HaulMarket, haulLegs, haulOf, placeStop } from './programmeRolloutHauls.ts';
 import { type DraftJob, jobsOf } from './programmeRolloutJobs.ts';
 import { happenedBy, planOf, takenByTrips } from './programmeRolloutPast.ts';
 import { ofNodes, unreachable } from './programmeRolloutReach.ts';
@@ -165,7 +165,7 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   if (settings.fuelPrice_per_L === null && jobs.length > 0)
     problems.push(engineProblem('rollout.fuel_price_unknown', {}));
   return {
-    ...{ problem, problems, ways, states: legs.states },
+    ...{ problem, problems, ways, states: legs.states, filling: stores.map((store) => fillingWays(store, draft)) },
     leftOut: [...found.leftOut, ...against.flatMap((left) => left ?? [])],
     crewsLeftOut: rollout.crews.flatMap(({ crewId }) => (crews.some((one) => one.crewId === crewId) ? [] : [crewId])),
     stops: nodes.map((at) => stops[at]!),

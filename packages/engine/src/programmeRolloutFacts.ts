@@ -1,7 +1,7 @@
 import type { DayIndex, Problem, SiteFacts, Verdict } from './kernel/index.ts';
 import type { KitLine } from './programme/kit/index.ts';
 import type { RolloutProblem } from './programme/rollout/index.ts';
-import type { Party, ReadyWays, WayState, WayStop } from './programme/ways/index.ts';
+import type { ExplainedWay, NoWay, Party, ReadyWays, WayState, WayStop } from './programme/ways/index.ts';
 import type { SiteWaits } from './siteService.ts';
 
 /** Why a site is not planned. */
@@ -58,6 +58,12 @@ export interface RolloutAsked {
   readonly hasPossibleStores?: boolean;
 }
 
+/** By which ways a store is filled: there and back, each by period. */
+export interface FillingWays {
+  readonly there: readonly (ExplainedWay | NoWay)[];
+  readonly back: readonly (ExplainedWay | NoWay)[];
+}
+
 /** A rollout, ready to be planned. */
 export interface ReadyRollout {
   readonly problem: RolloutProblem;
@@ -72,4 +78,6 @@ export interface ReadyRollout {
   readonly parties: readonly Party[];
   /** As its `periods`. */
   readonly states: readonly WayState[];
+  /** As its stores: the ways by which each is filled, there and back, each by period; null: goods come there themselves. */
+  readonly filling: readonly (FillingWays | null)[];
 }

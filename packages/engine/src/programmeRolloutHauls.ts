@@ -8,6 +8,7 @@ import {
 import { afterDays, afterRiver, endDay, type Haul, type Pool, workDays } from './programme/rollout/index.ts';
 import type { ExplainedWay, NoWay, SingleLeg, WayStop } from './programme/ways/index.ts';
 import { type CrewMarket, costOfCarrier, isVehicle } from './programmeRolloutCrews.ts';
+import type { FillingWays } from './programmeRolloutFacts.ts';
 import type { filledStores } from './programmeRolloutStock.ts';
 
 /** What stores are filled with: legs there and back, and by which ways they are gone. */
@@ -60,8 +61,7 @@ export function haulOf(
   const filled = forward.get(store);
   if (filled === undefined) return null;
   const daysOf = (way: ExplainedWay | NoWay) => haulDays(way, haulRiver_h(facts.settings));
-  const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
-  const [there, back] = [byPeriod(false), byPeriod(true)];
+  const { there, back } = fillingWays(store, { hauls, single })!;
   const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
   if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
     problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
@@ -82,6 +82,16 @@ export function haulOf(
     ...{ there_cost: there.map(costOf), back_cost: back.map(costOf) },
     ...{ there_fuel_L: there.map(fuelOf), back_fuel_L: back.map(fuelOf) },
   };
+}
+
+/** By which ways a store is filled; null: goods come there themselves. */
+export function fillingWays(
+  store: string,
+  { hauls, single }: Pick<HaulMarket, 'hauls' | 'single'>,
+): FillingWays | null {
+  const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)];
+  const [there, back] = [byPeriod(false), byPeriod(true)];
+  return there === undefined || back === undefined ? null : { there, back };
 }
 
 /** What passes in one go by the carrier that is named; others go to and fro on their stretches as often as it takes. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { RolloutFacts } from './kernel/index.ts';
 import { evaluatePlan, retiming } from './programme/rollout/index.ts';
-import { crew, firstDay, place, programme, sites, way, work } from './programmeRollout.testing.ts';
+import { carrier, crew, firstDay, place, programme, sites, way, work } from './programmeRollout.testing.ts';
 import { readyRollout } from './programmeRollout.ts';
-import { tripLegs } from './programmeRolloutTrips.ts';
+import { haulRunLegs, tripLegs } from './programmeRolloutTrips.ts';
 
 /** The legs of one trip through these sites, on a plan that begins on a Monday. */
 function legsOf(siteIds: readonly string[], rollout: Partial<RolloutFacts>, install_days: number, riverEnds_h = 6) {
@@ -125,5 +125,59 @@ describe('legs of a trip', () => {
       }
     }
     expect(rivers).toBe(60 * 4);
+  });
+});
+
+describe('legs of what is brought between stores', () => {
+  /** A tank of 80 kg for a site behind a landing that is filled from the town. */
+  function filled(limit_kg: number, closures: RolloutFacts['closures'] = []) {
+    const facts = programme({
+      places: [place('town'), place('fork'), place('landing', { filledFrom: 'town', filledBy: 'truck' })],
+      ways: [
+        way('R1', 'town', 'fork', 'road', 9),
+        way('R2', 'fork', 'landing', 'road', 3),
+        way('R3', 'town', 'landing', 'road', 20),
+        way('W', 'landing', 'V1', 'river', 1),
+      ],
+      closures,
+      crews: [crew('A', { base: 'landing', store: 'landing' })],
+      travel: [{ carrierId: 'truck', speed_km_per_h: 40, fuel_L_per_km: 0.3, cost_per_day: 50 }],
+    });
+    const carriers = [carrier('boat', 'boat', 400), carrier('truck', 'truck', limit_kg)];
+    const ready = readyRollout({ ...facts, kit: { ...facts.kit, carriers } }, sites('V1'), { today: firstDay });
+    const plan = { trips: [[{ stops: [0], notBefore: 0, isLocked: false }]] };
+    const { hauls } = evaluatePlan(retiming(ready.problem), plan);
+    return { haul: hauls[0]!, legs: haulRunLegs(ready, hauls[0]!) };
+  }
+
+  const told = ({ legs }: ReturnType<typeof filled>) =>
+    legs.map(({ from, to, leaves, arrives, way: gone }) => [
+      ...[from, to, leaves, arrives],
+      gone?.stretches.map(({ wayId }) => wayId).join(),
+    ]);
+
+  it('go there and back run by run, by the ways its days were counted by', () => {
+    // Twelve hours are two days of eight.
+    expect(told(filled(100))).toEqual([
+      ['town', 'landing', 0, 2, 'R1,R2'],
+      ['landing', 'town', 2, 4, 'R2,R1'],
+    ]);
+    // Eighty kilograms, fifty a run.
+    const two = filled(50);
+    expect(two.haul.trips_count).toBe(2);
+    expect(told(two).slice(2)).toEqual([
+      ['town', 'landing', 4, 6, 'R1,R2'],
+      ['landing', 'town', 6, 8, 'R2,R1'],
+    ]);
+  });
+
+  it('go another way back where the first has closed meanwhile', () => {
+    const closed = { wayId: 'R1', weatherArea: null, months: [], slower_factor: null, reason: null };
+    const closure = { ...closed, closureId: 'C', from: firstDay + 2, to: firstDay + 300 };
+    // Twenty hours by the other road are three days.
+    expect(told(filled(100, [closure]))).toEqual([
+      ['town', 'landing', 0, 2, 'R1,R2'],
+      ['landing', 'town', 2, 5, 'R3'],
+    ]);
   });
 });

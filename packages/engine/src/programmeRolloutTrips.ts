@@ -1,8 +1,8 @@
 import type { Danger, ProgrammeFacts } from './kernel/index.ts';
 import type { KitLine } from './programme/kit/index.ts';
 import { pieceLongest_m } from './programme/loads/index.ts';
-import { type Outcome, type RolloutProblem, workDays } from './programme/rollout/index.ts';
-import { type ExplainedWay, explainedWay, type WayStop } from './programme/ways/index.ts';
+import { type Outcome, type RolloutProblem, type TimedHaul, workDays } from './programme/rollout/index.ts';
+import { type ExplainedWay, explainedWay, type NoWay, type WayStop } from './programme/ways/index.ts';
 import { piecesOfKit, type ReadyKit, stowedForStops } from './programmeKit.ts';
 import { rolloutWay } from './programmeRollout.ts';
 import type { ReadyRollout } from './programmeRolloutFacts.ts';
@@ -95,6 +95,35 @@ export function goneTripLegs(
       ...{ way: way.stretches === null ? null : way, times: [] },
     };
   });
+}
+
+/**
+ * By which ways does a haul go: each of its runs there and back, by the ways of the period in which it sets out?
+ *
+ * @param ready - the rollout, ready
+ * @param haul - one of those of a plan that was timed on it
+ * @returns legs in the order they are gone, each with its way, stretch by stretch [h, kg, L]; when each stretch is gone is not known
+ * @law a run that does not come back within the days looked at has no leg back
+ * @definition ours: docs/methods/rollout.md, hauls
+ */
+export function haulRunLegs({ problem, filling, stops }: ReadyRollout, haul: TimedHaul): readonly TripLeg[] {
+  const ways = filling[haul.store] ?? null;
+  const behind = problem.stores[haul.store]!.filledBy?.store;
+  if (ways === null || behind === undefined) return [];
+  const [store, from] = [haul.store, behind].map((at) => stops[problem.stores[at]!.node]!.stopId);
+  const leg = (
+    ends: { from: string; to: string },
+    own: readonly (ExplainedWay | NoWay)[],
+    leaves: number,
+    arrives: number,
+  ) => {
+    const way = own[periodAt(problem, leaves)]!;
+    return { ...ends, leaves, arrives, way: way.stretches === null ? null : way, times: [] };
+  };
+  return haul.runs.flatMap(({ leaves, arrives, returns, back }): readonly TripLeg[] => [
+    leg({ from: from!, to: store! }, ways.there, leaves, arrives),
+    ...(back > problem.horizon_days ? [] : [leg({ from: store!, to: from! }, ways.back, returns, back)]),
+  ]);
 }
 
 /** The way of the first period between two times in which there is one that is done by then, and when the period begins. */

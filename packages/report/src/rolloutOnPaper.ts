@@ -1,15 +1,15 @@
 import type { AboardPiece } from '@eavewell/engine';
 import type { RolloutReport, RolloutTripAnswer, RolloutTripReport, SheetTrip } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
-import { haulsFor } from './rolloutHauls.ts';
+import { haulLegsOf, haulsFor } from './rolloutHauls.ts';
 import { leanedOn } from './rolloutLeans.ts';
 import { nightsOf } from './rolloutNights.ts';
 import { crewFigures } from './rolloutSheetCrews.ts';
-import type { RolloutGiven } from './rolloutTold.ts';
+import { type RolloutGiven, toldOf } from './rolloutTold.ts';
 import { aboardOf, carrierOf, haulsWith, massesBeside } from './rolloutTripAnswer.ts';
 
 /** What the papers of a plan are made of, beside its report. */
-export interface OnPaperGiven extends Pick<RolloutGiven, 'facts' | 'problem' | 'legsOf'> {
+export interface OnPaperGiven extends RolloutGiven {
   /** What is put aboard for sites, the first first. */
   readonly aboardFor: (siteIds: readonly string[]) => readonly AboardPiece[];
 }
@@ -43,6 +43,7 @@ export function crewsOnPaper(
 ): readonly CrewOfPaper[] {
   const { facts, problem } = given;
   const leans = leanedOn(report.problems);
+  const told = toldOf(given, language);
   const nameOf = new Map([
     ...report.places.map(({ id, name }) => [id, name] as const),
     ...facts.sites.map(({ siteId, name }) => [siteId, name] as const),
@@ -62,7 +63,7 @@ export function crewsOnPaper(
             ...{ ...known, trip: dated, legs: trip.legs, cautions: trip.cautions },
             aboard: given.aboardFor(trip.stops.map(({ siteId }) => siteId)).map((one) => aboardOf(one, leans)),
             carriers: carriers.map(carrierOf),
-            hauls: haulsWith(haulsFor(report, trip.tripId), facts),
+            hauls: haulsWith(haulsFor(report, trip.tripId), haulLegsOf(told, trip.tripId), facts),
             ...massesBeside(crewFacts.people_count, trip.fuel_L),
             days: nightsOf({ problem, language, nameOf }, dated, given.legsOf(at, nth), crewFacts),
             places: report.places.map(({ id, name }) => ({ placeId: id, name })),

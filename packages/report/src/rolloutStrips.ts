@@ -1,4 +1,14 @@
-import { isoDay, type LevelShares, levelShares, type ReadyWays, type WayFacts, weekOf } from '@eavewell/engine';
+import {
+  type ClosureOnDay,
+  closuresOfWay,
+  isoDay,
+  type LevelShares,
+  levelShares,
+  type ReadyWays,
+  readIsoDay,
+  type WayFacts,
+  weekOf,
+} from '@eavewell/engine';
 import type { SheetCrew, SheetStrip } from '@eavewell/tables';
 import { mondayOf, type Told } from './rolloutTold.ts';
 
@@ -16,6 +26,14 @@ type Span = SheetStrip['spans'][number];
 interface DayState {
   readonly kind: Span['kind'];
   readonly reason: string;
+  /** It holds no longer than that day, as somebody guessed. */
+  readonly endsAsGuessed: boolean;
+}
+
+/** All that is drawn: from the first trip that left to the last day looked at [day]. */
+interface DrawnDays {
+  readonly first: number;
+  readonly end: number;
 }
 
 /** Ways that close or grow slower, those alike as one, of all that some trip or candidate goes. */
@@ -23,16 +41,17 @@ export function stripsOf(told: StripsTold, crews: readonly SheetCrew[]): SheetSt
   const legs = crews.flatMap(({ trips }) => trips.flatMap((trip) => trip.legs.flatMap(({ wayIds }) => wayIds)));
   const gone = new Set([...legs, ...told.waysWanted]);
   const shares = new SharesByGauge(told);
+  const days = drawnDays(told, crews);
   const alike = new Map<string, { readonly ways: WayFacts[]; readonly strip: Pick<SheetStrip, 'spans' | 'weeks'> }>();
-  told.ways.ways.forEach(({ way }, position) => {
-    if (!gone.has(way.wayId)) return;
-    const strip = { spans: spansOf(told, position, shares.of(way)), weeks: weeksOf(told, shares.of(way)) };
-    if (strip.spans.length === 0 && strip.weeks.every(({ closed_fraction }) => closed_fraction === 0)) return;
+  for (const { way } of told.ways.ways) {
+    if (!gone.has(way.wayId)) continue;
+    const strip = { spans: spansOf(told, way, shares.of(way), days), weeks: weeksOf(shares.of(way), days) };
+    if (strip.spans.length === 0 && strip.weeks.every(({ closed_fraction }) => closed_fraction === 0)) continue;
     const key = JSON.stringify([way.mode, strip]);
     const known = alike.get(key);
     if (known === undefined) alike.set(key, { ways: [way], strip });
     else known.ways.push(way);
-  });
+  }
   return [...alike.values()].map(({ ways, strip }) => ({
     stripId: `${ways[0]!.mode}-${ways[0]!.wayId}`,
     name: nameOfWays(told, ways),
@@ -90,52 +109,68 @@ function lessClosed(one: LevelShares | null, other: LevelShares | null): LevelSh
   return closedOf(other) < closedOf(one) ? other : one;
 }
 
-/** Runs of days that are alike, within the days that are planned. */
-function spansOf(told: StripsTold, position: number, shares: readonly (LevelShares | null)[] | null): Span[] {
-  const { problem, language } = told;
+function drawnDays({ problem, today }: StripsTold, crews: readonly SheetCrew[]): DrawnDays {
+  const left = crews.flatMap(({ trips }) => trips.flatMap(({ leaves }) => readIsoDay(leaves) ?? []));
+  const first = left.reduce((least, day) => Math.min(least, day), Math.min(today, problem.firstDay));
+  return { first, end: problem.firstDay + problem.horizon_days };
+}
+
+/** Runs of days that are alike, of all that are drawn. */
+function spansOf(
+  told: StripsTold,
+  way: WayFacts,
+  shares: readonly (LevelShares | null)[] | null,
+  { first, end }: DrawnDays,
+): Span[] {
+  const { language, facts, ways, problem } = told;
+  const closures = closuresOfWay(ways, way);
+  // Of past weeks years of a gauge say nothing that was seen: who went there went there.
+  const levelOn = (day: number) => (day < problem.firstDay ? null : (shares?.[weekOf(day)] ?? null));
+  const on = (day: number) => stateOn(closures(day), levelOn(day), facts.settings.openChance_fraction);
   const spans: Span[] = [];
-  let begun: { readonly from: number; readonly state: DayState } | null = null;
-  const end = (to: number) => {
-    if (begun === null) return;
-    const { kind, reason } = begun.state;
-    const said = language.say(`rolloutAnswers.way.${kind}`, { reason, hasReason: reason === '' ? 'no' : 'yes' });
-    spans.push({ from: isoDay(problem.firstDay + begun.from), to: isoDay(problem.firstDay + to), kind, said });
-    begun = null;
-  };
-  for (let day = 0; day < problem.horizon_days; day++) {
-    const state = stateOn(told, position, day, shares);
-    if (begun !== null && begun.state.kind === state?.kind && begun.state.reason === state.reason) continue;
-    end(day - 1);
-    begun = state === null ? null : { from: day, state };
+  for (let from = first, state = on(first); from < end; ) {
+    let [to, last, next] = [from, state, from + 1 < end ? on(from + 1) : null];
+    while (to + 1 < end && next?.kind === state?.kind && next?.reason === state?.reason) {
+      to++;
+      last = next;
+      next = to + 1 < end ? on(to + 1) : null;
+    }
+    if (state !== null) {
+      const { kind, reason } = state;
+      const said = language.say(`rolloutAnswers.way.${kind}`, { reason, hasReason: reason === '' ? 'no' : 'yes' });
+      const isToGuessed = last?.endsAsGuessed === true && opensTo(state, next);
+      spans.push({ from: isoDay(from), to: isoDay(to), isToGuessed, kind, said });
+    }
+    [from, state] = [to + 1, next];
   }
-  end(problem.horizon_days - 1);
   return spans;
 }
 
+/** Is more open on the next day than on that one? */
+const opensTo = ({ kind }: DayState, next: DayState | null): boolean =>
+  next === null || (next.kind === 'slower' && kind !== 'slower');
+
 function stateOn(
-  { ways, facts, problem }: StripsTold,
-  position: number,
-  day: number,
-  shares: readonly (LevelShares | null)[] | null,
+  closures: readonly ClosureOnDay[],
+  week: LevelShares | null,
+  openChance_fraction: number,
 ): DayState | null {
-  const holding = ways.causes.filter(
-    ({ kind, ways_positions, holdsOn_days }) =>
-      kind === 'closure' && holdsOn_days[day] === 1 && ways_positions.includes(position),
-  );
-  const closed = holding.find(({ slower_factor }) => slower_factor === Number.POSITIVE_INFINITY);
-  if (closed !== undefined) return { kind: 'closed', reason: closed.reason ?? '' };
-  const week = shares?.[weekOf(problem.firstDay + day)] ?? null;
-  if (week !== null && week.open_fraction < facts.settings.openChance_fraction)
-    return { kind: week.below_fraction >= week.above_fraction ? 'tooLow' : 'tooHigh', reason: '' };
-  const [slower] = holding;
-  return slower === undefined ? null : { kind: 'slower', reason: slower.reason ?? '' };
+  const said = (kind: DayState['kind'], own: readonly ClosureOnDay[]): DayState => ({
+    ...{ kind, reason: own[0]!.reason ?? '', endsAsGuessed: own.some(({ endsAsGuessed }) => endsAsGuessed) },
+  });
+  const closed = closures.filter(({ isClosed }) => isClosed);
+  if (closed.length > 0) return said('closed', closed);
+  if (week !== null && week.open_fraction < openChance_fraction) {
+    const kind = week.below_fraction >= week.above_fraction ? 'tooLow' : 'tooHigh';
+    return { kind, reason: '', endsAsGuessed: false };
+  }
+  return closures.length === 0 ? null : said('slower', closures);
 }
 
-function weeksOf({ problem }: StripsTold, shares: readonly (LevelShares | null)[] | null): SheetStrip['weeks'] {
+function weeksOf(shares: readonly (LevelShares | null)[] | null, { first, end }: DrawnDays): SheetStrip['weeks'] {
   if (shares === null) return [];
   const weeks: SheetStrip['weeks'] = [];
-  const last = problem.firstDay + problem.horizon_days;
-  for (let day = mondayOf(problem.firstDay); day < last; day += 7) {
+  for (let day = mondayOf(first); day < end; day += 7) {
     const own = shares[weekOf(day)] ?? null;
     if (own !== null) weeks.push({ from: isoDay(day), closed_fraction: closedOf(own) });
   }

@@ -13,6 +13,7 @@ import {
   type RolloutPlan,
   type RolloutProblem,
   type Spans,
+  type TimedHaul,
   type TimedStop,
   type TripLeg,
   type WaitingBounds,
@@ -37,6 +38,7 @@ export interface RolloutGiven {
   /** Futures drawn; null: none were. */
   readonly futures: FinishDates | null;
   readonly legsOf: (crew: number, trip: number) => readonly TripLeg[];
+  readonly haulLegsOf: (haul: TimedHaul) => readonly TripLeg[];
   readonly aboardOf: (crew: number, trip: number) => readonly AboardLine[];
   /** The same with other crews, carriers and stores; null: not asked for. */
   readonly compared: readonly ComparedGiven[] | null;

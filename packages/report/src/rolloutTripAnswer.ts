@@ -10,7 +10,7 @@ import type { RolloutHaulReport, RolloutTripAnswer, SheetTrip } from '@eavewell/
 import type { Language } from '@eavewell/words';
 import { cautionsOfTrip } from './rolloutCautions.ts';
 import { daysOfTrip, type TripDay } from './rolloutDays.ts';
-import { haulsFor, haulsOf } from './rolloutHauls.ts';
+import { haulLegsOf, haulsFor, haulsOf } from './rolloutHauls.ts';
 import type { LeanedOn } from './rolloutLeans.ts';
 import { type AboardLine, fuelOf_kg } from './rolloutLoad.ts';
 import { nightsOf } from './rolloutNights.ts';
@@ -49,7 +49,7 @@ export function rolloutTrip(given: SheetGiven, trip: TripGiven, language: Langua
   const legs = found.legs.map((leg) => legReport(told, leg));
   const aboard = trip.aboardFor(found.trip.stops.map(({ siteId }) => siteId)).map((one) => aboardOf(one, told.leans));
   const carriers = facts.kit.carriers.filter(({ carrierId }) => crew.carrierIds.includes(carrierId));
-  const hauls = haulsWith(haulsFor({ hauls: haulsOf(told) }, trip.tripId), facts);
+  const hauls = haulsWith(haulsFor({ hauls: haulsOf(told) }, trip.tripId), haulLegsOf(told, trip.tripId), facts);
   const nights = nightsOf(told, found.trip, found.legs, crew);
   const dated = { trip: found.trip, legs, aboard, days: nights };
   return {
@@ -109,11 +109,13 @@ export function carrierOf(carrier: Carrier): RolloutTripAnswer['carriers'][numbe
 /** What is brought for a trip, with all that is known of what it is brought by. */
 export const haulsWith = (
   hauls: readonly RolloutHaulReport[],
+  legsOf: ReturnType<typeof haulLegsOf>,
   { kit }: Pick<ProgrammeFacts, 'kit'>,
 ): RolloutTripAnswer['hauls'] =>
   hauls.map((haul) => {
     const found = kit.carriers.find(({ carrierId }) => carrierId === haul.carrierId);
-    return { ...haul, carrier: found === undefined ? null : carrierOf(found) };
+    const legs = [...(legsOf.get(haul.haulId) ?? [])];
+    return { ...haul, carrier: found === undefined ? null : carrierOf(found), legs };
   });
 
 function placesOf(
@@ -121,7 +123,8 @@ function placesOf(
   legs: RolloutTripAnswer['legs'],
   hauls: RolloutTripAnswer['hauls'],
 ): RolloutTripAnswer['places'] {
-  const ids = legs.flatMap(({ from, to, stretches }) => [from, to, ...stretches.flatMap((one) => [one.from, one.to])]);
+  const all = [...legs, ...hauls.flatMap((haul) => haul.legs)];
+  const ids = all.flatMap(({ from, to, stretches }) => [from, to, ...stretches.flatMap((one) => [one.from, one.to])]);
   ids.push(...hauls.flatMap(({ from, store }) => [from, store]));
   return [...new Set(ids)].map((placeId) => ({ placeId, name: nameOf.get(placeId) ?? placeId }));
 }

@@ -2382,6 +2382,16 @@ export interface paths {
                                 limit_kg: number | null;
                                 /** @description Goods and fuel of all of them. */
                                 loaded_kg: number;
+                                /** @description Each of them, in the order they go. */
+                                runs: {
+                                    /** @description A day, YYYY-MM-DD. */
+                                    arrives: string;
+                                    back: string | null;
+                                    /** @description A day, YYYY-MM-DD. */
+                                    leaves: string;
+                                    /** @description It leaves for home; null: it does not come back within the days looked at. */
+                                    returns: string | null;
+                                }[];
                                 store: string;
                                 /** @description So often it goes there and back. */
                                 trips_count: number;
@@ -2464,10 +2474,12 @@ export interface paths {
                                 /** @enum {string} */
                                 mode: "road" | "river" | "foot";
                                 name: string;
-                                /** @description Days on which the plan does not go it, or goes it slower; both days included. */
+                                /** @description Days on which the plan does not go it, or goes it slower; both days included. Past ones too. */
                                 spans: {
                                     /** @description A day, YYYY-MM-DD. */
                                     from: string;
+                                    /** @description It opens after the last day if a guess is right: nobody knows the day. */
+                                    isToGuessed: boolean;
                                     /** @enum {string} */
                                     kind: "closed" | "slower" | "tooLow" | "tooHigh";
                                     said: string;
@@ -3279,10 +3291,57 @@ export interface paths {
                                 leaves: string;
                                 /** @description What all of them take, less goods and fuel; below 0: over the limit; null: no limit. */
                                 left_kg: number | null;
+                                /** @description Each run there and back, in the order they are gone. */
+                                legs: {
+                                    arrives: string | null;
+                                    /** @description Id of a place or site. */
+                                    from: string;
+                                    hours_h: number;
+                                    /** @description Null: not told apart from the next leg. */
+                                    leaves: string | null;
+                                    /** @description The most that passes in one go; null: no limit. */
+                                    limit_kg: number | null;
+                                    /** @description Where the limit comes from: the first way that lets no more pass; null: no limit. */
+                                    limitBy: {
+                                        /** @description Null: porters. */
+                                        carrierId: string | null;
+                                        /** @description The way itself states the limit; else it is that of what carries there. */
+                                        isOfWay: boolean;
+                                        /** @enum {string} */
+                                        mode: "road" | "river" | "foot";
+                                        /** @description Its name, or its ends. */
+                                        way: string;
+                                        wayId: string;
+                                    } | null;
+                                    porters_count: number;
+                                    said: string;
+                                    stretches: {
+                                        carrierId: string | null;
+                                        /** @description Spent before it on changing carriers. */
+                                        changeOver_h: number;
+                                        from: string;
+                                        hours_h: number;
+                                        /** @enum {string} */
+                                        mode: "road" | "river" | "foot";
+                                        to: string;
+                                        wayId: string;
+                                    }[];
+                                    to: string;
+                                }[];
                                 /** @description Of one of them; null: no limit. */
                                 limit_kg: number | null;
                                 /** @description Goods and fuel of all of them. */
                                 loaded_kg: number;
+                                /** @description Each of them, in the order they go. */
+                                runs: {
+                                    /** @description A day, YYYY-MM-DD. */
+                                    arrives: string;
+                                    back: string | null;
+                                    /** @description A day, YYYY-MM-DD. */
+                                    leaves: string;
+                                    /** @description It leaves for home; null: it does not come back within the days looked at. */
+                                    returns: string | null;
+                                }[];
                                 store: string;
                                 /** @description So often it goes there and back. */
                                 trips_count: number;

@@ -9,6 +9,7 @@ import {
   type DayIndex,
   dayOnClock,
   finishDates,
+  haulRunLegs,
   type Problem,
   type ProgrammeFacts,
   type ReadyRollout,
@@ -215,6 +216,7 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     bounds: boundsAndStrong(bounds, ready.problem, found.outcome, asked.strong_seconds, context),
     futures: futuresOf(ready, found.plan, areasWeather(ready, facts.sites, programme), asked, context),
     legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
+    haulLegsOf: (haul) => haulRunLegs(ready, haul),
     aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),
     aboardFor: (siteIds) => aboardForSites(siteIds, linesOf, kit),
     compared: asked.isCompared

@@ -58,6 +58,8 @@ export interface WayClosure {
   readonly months: readonly number[];
   readonly from: DayIndex | null;
   readonly to: DayIndex | null;
+  /** Is the last day a guess? Left out: no. */
+  readonly isToGuessed?: boolean;
   /** Hours are multiplied by it; null: closed. */
   readonly slower_factor: number | null;
   readonly reason: string | null;

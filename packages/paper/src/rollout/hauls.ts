@@ -7,6 +7,7 @@ import { boatBand } from './boat.ts';
 import { factsBand } from './facts.ts';
 import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
 import { type PaperPart, type RolloutPaper, rolloutPaper } from './laid.ts';
+import { legSaid } from './legSaid.ts';
 import { loadTable } from './loadTable.ts';
 import { freeboardFact } from './manifest.ts';
 import { signatures } from './signatures.ts';
@@ -29,7 +30,7 @@ export function haulsPaper(given: TripOnPaper, language: Language, options: Pape
     const load = loadOfHaul(given, haul);
     return {
       head: headOf(given, haul, language, options),
-      // By which ways it goes is not known here: it may be a river.
+      // Whatever it goes by, a boat may take it over a stretch of the way.
       caution: cautionsOf([{ legs: [{ ...given.legs[0]!, stretches: [] }], cautions: [] }], language),
       sections: (setter, width) => [{ startsPage: true, bands: bandsOf(setter, width, given, haul, load, language) }],
     };
@@ -84,6 +85,7 @@ function bandsOf(
   return [
     ...paragraph(setter, width, say('rolloutPapers.haul_for', waits)),
     factsBand(setter, width, facts),
+    ...waysSaid(given, haul, language).flatMap((said) => paragraph(setter, width, said)),
     ...(load.isAfloat && haul.trips_count === 1 ? [boatBand(setter, width, load, language)] : []),
     ...loadTable(
       setter,
@@ -94,4 +96,16 @@ function bandsOf(
     ),
     signatures(setter, width, [say('rolloutPapers.sign_loaded'), ...who, say('rolloutPapers.sign_back')]),
   ];
+}
+
+/** By which ways it goes there and back, each told once with the days it is set out on. */
+function waysSaid(given: TripOnPaper, { legs }: Haul, language: Language): readonly string[] {
+  const daysOf = new Map<string, Set<string>>();
+  for (const leg of legs) {
+    const said = legSaid(leg, namesOf(given), language).join(' ');
+    const days = daysOf.get(said) ?? new Set();
+    if (leg.leaves !== null) days.add(language.numbers.date(leg.leaves));
+    daysOf.set(said, days);
+  }
+  return [...daysOf].map(([said, days]) => `${[...days].join(', ')}: ${said}`);
 }

@@ -76,10 +76,27 @@ export const haul: TripOnPaper['hauls'][number] = {
   ...{ haulId: 'C1-4-foot', store: 'foot', from: 'port', carrierId: 'longboat', by: 'longboat', carrier: longboat },
   ...{ leaves: '2026-06-05', arrives: '2026-06-06', back: '2026-06-08', trips_count: 1, forTrip: 'C1-4' },
   ...{ kg: 722.1, fuel_L: 40, fuel_kg: 30, loaded_kg: 752.1, limit_kg: 1600, left_kg: 847.9 },
+  runs: [{ leaves: '2026-06-05', arrives: '2026-06-06', returns: '2026-06-07', back: '2026-06-08' }],
+  legs: [
+    leg('port', 'foot', ['2026-06-05', '2026-06-06'], [stretch('river', 'port', 'foot', 9)]),
+    leg('foot', 'port', ['2026-06-07', '2026-06-08'], [stretch('river', 'foot', 'port', 11)]),
+  ],
 };
 export const haulByRoad: TripOnPaper['hauls'][number] = {
   ...{ ...haul, haulId: 'C1-4-port', store: 'port', from: 'depot', carrierId: 'truck', by: 'truck', carrier: truck },
   ...{ trips_count: 3, limit_kg: 300, fuel_L: 120, fuel_kg: 90, loaded_kg: 812.1, left_kg: 87.9, back: null },
+  runs: [
+    { leaves: '2026-06-05', arrives: '2026-06-05', returns: '2026-06-05', back: '2026-06-05' },
+    { leaves: '2026-06-05', arrives: '2026-06-05', returns: '2026-06-06', back: '2026-06-06' },
+    { leaves: '2026-06-06', arrives: '2026-06-06', returns: null, back: null },
+  ],
+  legs: [
+    leg('depot', 'port', ['2026-06-05', '2026-06-05'], [stretch('road', 'depot', 'port', 2)]),
+    leg('port', 'depot', ['2026-06-05', '2026-06-05'], [stretch('road', 'port', 'depot', 2)]),
+    leg('depot', 'port', ['2026-06-05', '2026-06-05'], [stretch('road', 'depot', 'port', 2)]),
+    leg('port', 'depot', ['2026-06-06', '2026-06-06'], [stretch('road', 'port', 'depot', 2)]),
+    leg('depot', 'port', ['2026-06-06', '2026-06-06'], [stretch('road', 'depot', 'port', 2)]),
+  ],
 };
 
 /** A trip of three stops; `limit_kg` and freeboards are stated. */

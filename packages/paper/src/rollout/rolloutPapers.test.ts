@@ -223,6 +223,16 @@ describe('the sheet of goods that are brought before a trip', () => {
     expect(page).toContain(squeezed('tank 12,000 L in four shells 4 58 kg 232 kg 2.6 m 2'));
   });
 
+  it('says by which ways it goes, there and back, and those of several runs once, with their days', () => {
+    const page = said([haul]).join('');
+    // Nine hours down the river and eleven against it.
+    expect(page).toContain(squeezed('5 June 2026: port to Tavilo Foot: on the river to Tavilo Foot, 9 hours'));
+    expect(page).toContain(squeezed('7 June 2026: Tavilo Foot to port: on the river to port, 11 hours'));
+    const three = said([haulByRoad]).join('');
+    expect(three).toContain(squeezed('5 June 2026, 6 June 2026: depot to port: by road to port, 2 hours'));
+    expect(three.split(squeezed('depot to port: by road'))).toHaveLength(2);
+  });
+
   it('holds parts and fuel against the limit, by hand; of several runs against what all of them take', () => {
     // 3 × 122.2 + 100 + 232 + 11.5 + 12 = 722.1 kg of parts; 40 L of petrol 30 kg; 1,600 − 752.1 = 847.9.
     expect(said([haul]).join('')).toContain(squeezed('limit 1,600 kg: 847 kg to spare'));

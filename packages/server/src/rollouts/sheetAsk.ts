@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { type Problem, rolloutWay, tightTrips, tripLegs } from '@eavewell/engine';
+import { haulRunLegs, type Problem, rolloutWay, tightTrips, tripLegs } from '@eavewell/engine';
 import { type ChangesSince, changedSaid, rolloutSheet, type SheetGiven } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { HandOvers, Held, HeldRollouts, TimedNow } from './heldRollouts.ts';
@@ -69,6 +69,7 @@ export function givenOf(
     ...{ eavewell: '', today: at.today, seed: 0, tries_count: 0, facts, problem: ready.problem, plan, outcome },
     ...{ leftOut: ready.leftOut, bounds: bounds ?? null, ...drawn, compared: null, aboardOf: () => [] },
     legsOf: (crew, trip) => legs.of(crew, trip),
+    haulLegsOf: (haul) => haulRunLegs(ready, haul),
     problems: problemsOf(held, now),
     ...{ version: at.version, stamp: at.stamp, planId: kept?.planId ?? null, tripIds: kept?.tripIds ?? [] },
     past: kept === null ? [] : [...kept.past.flat(), ...kept.otherPast],

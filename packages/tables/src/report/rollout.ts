@@ -117,6 +117,16 @@ const haul = z.strictObject({
   limit_kg: known.describe('Of one of them; null: no limit.'),
   left_kg: known.describe('What all of them take, less goods and fuel; below 0: over the limit; null: no limit.'),
   forTrip: z.string(),
+  runs: z
+    .array(
+      z.strictObject({
+        leaves: day,
+        arrives: day,
+        returns: day.nullable().describe('It leaves for home; null: it does not come back within the days looked at.'),
+        back: day.nullable(),
+      }),
+    )
+    .describe('Each of them, in the order they go.'),
 });
 
 const crewId = z.string().nullable();

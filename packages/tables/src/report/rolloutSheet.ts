@@ -89,11 +89,12 @@ const strip = z.strictObject({
       z.strictObject({
         from: day,
         to: day,
+        isToGuessed: z.boolean().describe('It opens after the last day if a guess is right: nobody knows the day.'),
         kind: z.enum(['closed', 'slower', 'tooLow', 'tooHigh']),
         said: z.string(),
       }),
     )
-    .describe('Days on which the plan does not go it, or goes it slower; both days included.'),
+    .describe('Days on which the plan does not go it, or goes it slower; both days included. Past ones too.'),
   weeks: z
     .array(z.strictObject({ from: day, closed_fraction: z.number() }))
     .describe('Share of the years of the gauge in which that week was closed; empty where no level was read.'),
@@ -245,7 +246,13 @@ export const rolloutTrip = z.strictObject({
     .describe('In the order it is put in: for the last stop first.'),
   carriers: z.array(carrier),
   hauls: z
-    .array(z.strictObject({ ...shape.hauls.element.shape, carrier: carrier.nullable() }))
+    .array(
+      z.strictObject({
+        ...shape.hauls.element.shape,
+        carrier: carrier.nullable(),
+        legs: aTrip.legs.describe('Each run there and back, in the order they are gone.'),
+      }),
+    )
     .describe('What is brought to its store for it before it leaves.'),
   places: z
     .array(z.strictObject({ placeId: z.string(), name: z.string() }))

@@ -68,6 +68,7 @@ function bring(ready: Retiming, store: number, crewAt: number, trip: number): nu
   run.back = ready.haulFree[store]!;
   hauls.cost[at] = 0;
   hauls.fuel_L[at] = 0;
+  let end = at === 0 ? 0 : hauls.runsEnd[at - 1]!;
   for (let nth = 0; nth < trips_count; nth++) {
     goHaul(ready, haul, Math.max(day, Math.ceil(run.back - timeSlack_days)));
     if (run.arrives === Number.POSITIVE_INFINITY) {
@@ -77,7 +78,12 @@ function bring(ready: Retiming, store: number, crewAt: number, trip: number): nu
     if (nth === 0) hauls.leaves[at] = run.leaves;
     hauls.cost[at]! += run.cost;
     hauls.fuel_L[at]! += run.fuel_L;
+    hauls.runs[end++] = run.leaves;
+    hauls.runs[end++] = run.arrives;
+    hauls.runs[end++] = run.returns;
+    hauls.runs[end++] = run.back;
   }
+  hauls.runsEnd[at] = end;
   ready.haulTried[store] = run.back;
   hauls.tried++;
   hauls.store[at] = store;
@@ -99,6 +105,7 @@ function goHaul(ready: Retiming, haul: Haul, time: number): void {
     run.leaves = leg.start;
     run.back = haulDays(ready, haul.back_days, run.arrives);
     const isBack = run.back < Number.POSITIVE_INFINITY;
+    run.returns = isBack ? leg.start : Number.POSITIVE_INFINITY;
     payHaul(ready, haul, isBack);
     const last = isBack ? Math.ceil(run.back - timeSlack_days) - 1 : horizon_days - 1;
     if (haul.pool === null || last < run.leaves) return;

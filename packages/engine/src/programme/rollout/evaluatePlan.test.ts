@@ -121,6 +121,10 @@ describe('evaluatePlan', () => {
       {
         ...{ store: 1, leaves: 0, arrives: 3, back: 4, trips_count: 2, kg: 20 },
         ...{ cost: 16, fuel_L: 2, forCrew: 0, forTrip: 0 },
+        runs: [
+          { leaves: 0, arrives: 1, returns: 1, back: 2 },
+          { leaves: 2, arrives: 3, returns: 3, back: 4 },
+        ],
       },
     ]);
     expect(found.trips[0]![0]).toMatchObject({ leaves: 3, waitsFor: 'haul' });

@@ -45,6 +45,7 @@ export type {
   Drawn,
   Goods,
   Haul,
+  HaulRun,
   Job,
   LegLimit,
   LegTable,

@@ -294,6 +294,7 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
       trips_count: new Int32Array(hauls),
       forCrew: new Int32Array(hauls),
       forTrip: new Int32Array(hauls),
+      ...{ runs: [], runsEnd: new Int32Array(hauls) },
       count: 0,
       tried: 0,
     },
@@ -305,7 +306,7 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
     need: numbers(goods.length),
     ...{ aboard_kg: numbers(jobs.length), aboard_L: numbers(jobs.length), aboard_m: numbers(jobs.length) },
     leg: { start: 0, legs: null, at: 0, isBeyond: false },
-    run: { leaves: 0, arrives: 0, back: 0, cost: 0, fuel_L: 0 },
+    run: { leaves: 0, arrives: 0, returns: 0, back: 0, cost: 0, fuel_L: 0 },
     unknown: [],
   };
 }

@@ -79,7 +79,16 @@ export function timedHauls({ hauls }: Retiming): readonly TimedHaul[] {
     fuel_L: hauls.fuel_L[at]!,
     forCrew: hauls.forCrew[at]!,
     forTrip: hauls.forTrip[at]!,
+    runs: runsOf(hauls, at),
   }));
+}
+
+function runsOf({ runs, runsEnd }: Retiming['hauls'], at: number): TimedHaul['runs'] {
+  const from = at === 0 ? 0 : runsEnd[at - 1]!;
+  return Array.from({ length: (runsEnd[at]! - from) / 4 }, (_, nth) => {
+    const [leaves, arrives, returns, back] = runs.slice(from + 4 * nth, from + 4 * nth + 4);
+    return { leaves: leaves!, arrives: arrives!, returns: returns!, back: back! };
+  });
 }
 
 /** What was found broken in what was timed last. */

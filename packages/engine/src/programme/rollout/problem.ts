@@ -213,6 +213,15 @@ export interface TimedTrip {
   readonly fuel_L: number;
 }
 
+/** One go of a haul, there and back. */
+export interface HaulRun {
+  readonly leaves: number;
+  readonly arrives: number;
+  /** When it leaves for home, and is there; Infinity: no way back is open. */
+  readonly returns: number;
+  readonly back: number;
+}
+
 /** A trip that fills a forward store. */
 export interface TimedHaul {
   readonly store: number;
@@ -228,6 +237,8 @@ export interface TimedHaul {
   readonly fuel_L: number;
   readonly forCrew: number;
   readonly forTrip: number;
+  /** As many as `trips_count`, in the order they go. */
+  readonly runs: readonly HaulRun[];
 }
 
 /** What comes of a plan. */

@@ -77,6 +77,10 @@ export interface HaulTimes {
   readonly fuel_L: Float64Array;
   readonly forCrew: Int32Array;
   readonly forTrip: Int32Array;
+  /** Each run of each haul, one after another: it leaves, is there, leaves for home, is back. */
+  readonly runs: number[];
+  /** Where the runs of a haul end. */
+  readonly runsEnd: Int32Array;
   count: number;
   /** Count with those of the trip that asks. */
   tried: number;
@@ -177,6 +181,7 @@ export interface Retiming {
 export interface HaulGone {
   leaves: number;
   arrives: number;
+  returns: number;
   back: number;
   cost: number;
   fuel_L: number;

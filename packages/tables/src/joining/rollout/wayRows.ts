@@ -143,6 +143,17 @@ function wayOf(
 export function closuresOf(rows: RolloutRows): readonly WayClosure[] {
   return rows.used('closures').map(({ values }) => {
     const { closureId, wayId, weatherArea, months, from, to, slower_factor, reason } = values;
-    return { closureId: closureId!, wayId, weatherArea, months: months ?? [], from, to, slower_factor, reason };
+    const isToGuessed = to !== null && values.isToGuessed === true;
+    return {
+      closureId: closureId!,
+      wayId,
+      weatherArea,
+      months: months ?? [],
+      from,
+      to,
+      isToGuessed,
+      slower_factor,
+      reason,
+    };
   });
 }

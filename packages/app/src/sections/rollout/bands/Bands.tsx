@@ -8,6 +8,7 @@ import { CrewList } from './CrewList.tsx';
 import type { ByHandOnBands } from './CrewsBand.tsx';
 import { Drawn } from './Drawn.tsx';
 import { Exceptions } from './Exceptions.tsx';
+import { HaulOpened } from './HaulKnown.tsx';
 import { LeavingNext } from './LeavingNext.tsx';
 import { OnPaper } from './OnPaper.tsx';
 import { OnPhone } from './OnPhone.tsx';
@@ -53,6 +54,7 @@ export function Bands({
   const close = useCallback(() => setOpened(null), []);
   const trips = tripsOf(sheet);
   const of = trips.find(({ trip }) => trip.tripId === opened);
+  const haul = sheet.hauls.find(({ haulId }) => haulId === opened);
   return (
     <section className="bands" aria-label={say('rolloutBands.name')}>
       <PictureHatches />
@@ -69,6 +71,7 @@ export function Bands({
       <DrinkingTable sheet={sheet} />
       {isSlim ? null : <StockTable sheet={sheet} chosen={part} />}
       {isSlim && !isPrinting ? null : <LeavingNext sheet={sheet} programmeId={programmeId} />}
+      {haul === undefined ? null : <HaulOpened {...{ haul, sheet, programmeId, near }} onClose={close} />}
       {of === undefined ? null : (
         <TripOpened {...{ of, sheet, programmeId, near }} onClose={close}>
           {byHand?.inTrip?.(of.trip, of.crew, close)}

@@ -3,8 +3,10 @@ import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { TripMark } from './CrewRow.tsx';
 import type { ByHandOnBands } from './CrewsBand.tsx';
+import { HaulList } from './HaulList.tsx';
 import { TripKnown, TripPapers } from './TripOpened.tsx';
-import { crewWords, peopleOf, type TripOfCrew } from './tripWords.ts';
+import { crewWords, peopleOf, spanWords, type TripOfCrew } from './tripWords.ts';
+import { closingWays, namesOfWays } from './wayNames.ts';
 
 /** Trips of a crew that stand open before the later ones. Ours. */
 const next_most = 3;
@@ -21,29 +23,27 @@ interface At {
 
 /** Where there is no room for weeks side by side: ways that close, then each crew with its trips, the next first. */
 export const CrewList = memo(function CrewList({ sheet, programmeId, inTrip }: At) {
-  const { say, numbers } = useLanguage();
-  const closing = sheet.strips.filter(({ spans }) => spans.length > 0);
+  const language = useLanguage();
+  const { say } = language;
+  const closing = closingWays(sheet);
   return (
     <div className="crew-list">
       {closing.length === 0 ? null : (
         <details>
           <summary>{say('rolloutBands.closing_ways', { count: closing.length })}</summary>
           <ul>
-            {closing.map(({ stripId, name, spans }) => (
-              <li key={stripId}>
+            {closing.map(({ strip, spans }) => (
+              <li key={strip.stripId}>
                 {say('rolloutBands.closes', {
-                  name,
-                  said: spans
-                    .map(({ from, to, said }) =>
-                      say('rolloutBands.way_span', { from: numbers.date(from), to: numbers.date(to), said }),
-                    )
-                    .join('; '),
+                  name: namesOfWays(strip, sheet, language),
+                  said: spans.map((span) => spanWords(span, language)).join('; '),
                 })}
               </li>
             ))}
           </ul>
         </details>
       )}
+      <HaulList sheet={sheet} programmeId={programmeId} />
       {sheet.crews.map((crew) => (
         <Crew key={crew.crewId} {...{ crew, sheet, programmeId, inTrip }} />
       ))}

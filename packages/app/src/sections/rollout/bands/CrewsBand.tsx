@@ -3,6 +3,7 @@ import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useMe
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { CrewRow, type OnOpen } from './CrewRow.tsx';
 import { BandTitle, type OnAxis } from './Ground.tsx';
+import { HaulRows } from './HaulRows.tsx';
 import { crewRow, type HullBox, type HullsLaid, hullsOf, type PlaceOnBands, placeAt } from './hulls.ts';
 import { firstTrip, tripAfterKey } from './roving.ts';
 import { useSeenDown } from './useSeen.ts';
@@ -62,31 +63,35 @@ export function CrewsBand({
   };
   return (
     <>
-      <CrewsHead on={on} />
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: what is pressed and has the focus are the trips in it */}
-      <div ref={rows} className="crew-rows" onKeyDown={onKeyDown} onPointerDown={onPointerDown}>
-        <ul className="band-list" aria-label={say('rolloutBands.crews')}>
-          {sheet.crews.map((crew, row) => (
-            <CrewRow
-              key={crew.crewId}
-              {...{ sheet, crew, on, onOpen }}
-              box={laid.rows[row]!}
-              active={crew.trips.some(({ tripId }) => tripId === active) ? active : null}
-              isSeen={row * crewRow.height_px < down.to && (row + 1) * crewRow.height_px > down.from}
-              onHold={setHeld}
-            />
-          ))}
-        </ul>
-        <div className="crew-layer" style={{ inlineSize: on.axis.width_px }}>
-          {byHand?.layer?.(laid)}
+      <CrewsHead on={on} sheet={sheet} />
+      <div className="crews-and-hauls">
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: what is pressed and has the focus are the trips in it */}
+        <div ref={rows} className="crew-rows" onKeyDown={onKeyDown} onPointerDown={onPointerDown}>
+          <ul className="band-list" aria-label={say('rolloutBands.crews')}>
+            {sheet.crews.map((crew, row) => (
+              <CrewRow
+                key={crew.crewId}
+                {...{ sheet, crew, on, onOpen }}
+                box={laid.rows[row]!}
+                active={crew.trips.some(({ tripId }) => tripId === active) ? active : null}
+                isSeen={row * crewRow.height_px < down.to && (row + 1) * crewRow.height_px > down.from}
+                onHold={setHeld}
+              />
+            ))}
+          </ul>
+          <div className="crew-layer" style={{ inlineSize: on.axis.width_px }}>
+            {byHand?.layer?.(laid)}
+          </div>
         </div>
+        <HaulRows sheet={sheet} on={on} trips={laid} onOpen={onOpen} />
       </div>
     </>
   );
 }
 
 /** What the rows are, and how a hull is read. */
-export function CrewsHead({ on }: { readonly on: OnAxis }) {
+export function CrewsHead({ on, sheet }: { readonly on: OnAxis; readonly sheet: Pick<RolloutSheet, 'hauls'> }) {
   const { say } = useLanguage();
-  return <BandTitle on={on} title={say('rolloutBands.crews')} about={say('rolloutBands.crews_about')} />;
+  const about = say('rolloutBands.crews_about', { hasHauls: sheet.hauls.length > 0 ? 'yes' : 'no' });
+  return <BandTitle on={on} title={say('rolloutBands.crews')} about={about} />;
 }

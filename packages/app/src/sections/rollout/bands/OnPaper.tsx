@@ -5,9 +5,12 @@ import { CrewDrawing, CrewName } from './CrewRow.tsx';
 import { CrewsHead } from './CrewsBand.tsx';
 import { DrinkingBand } from './DrinkingBand.tsx';
 import { AxisHead, type OnAxis } from './Ground.tsx';
+import { HaulDrawing, HaulName } from './HaulRows.tsx';
+import { haulsLaid } from './haulBoxes.ts';
 import { hullsOf } from './hulls.ts';
-import { StockBand, type StockChoice } from './StockBand.tsx';
+import { type StockChoice, StockOnPaper } from './StockBand.tsx';
 import { paperAxes, spanOf } from './span.ts';
+import { haulLabel } from './tripWords.ts';
 import { WaysBand } from './WaysBand.tsx';
 
 /** What A4 on its side has between its edges of 12 mm, less the edges of the page and the names [px of 1/96 inch]; bands.css has them. */
@@ -29,15 +32,16 @@ export function OnPaper({ sheet, stock }: { readonly sheet: RolloutSheet; readon
             <AxisHead on={on} />
           </div>
           <div>
-            <CrewsHead on={on} />
+            <CrewsHead on={on} sheet={sheet} />
             <Crews sheet={sheet} on={on} />
+            <Hauls sheet={sheet} on={on} />
           </div>
         </div>
         <div className="bands-together">
           <AxisHead on={on} />
           <DrinkingBand sheet={sheet} on={on} />
-          <StockBand sheet={sheet} on={on} choice={stock} />
         </div>
+        <StockOnPaper sheet={sheet} on={on} chosen={stock.key} />
       </div>
     );
   });
@@ -59,4 +63,28 @@ function Crews({ sheet, on }: { readonly sheet: RolloutSheet; readonly on: OnAxi
       </div>
     );
   });
+}
+
+/** What is brought between stores, under the crews: numbered, and each of this sheet in words. */
+function Hauls({ sheet, on }: { readonly sheet: RolloutSheet; readonly on: OnAxis }) {
+  const language = useLanguage();
+  return haulsLaid(sheet, on.axis).rows.map((row) => (
+    <div key={row.storeId}>
+      <div className="band-row crew-row">
+        <HaulName row={row} sheet={sheet} />
+        <div className="crew-trips">
+          <HaulDrawing row={row} on={on} isPaper />
+        </div>
+      </div>
+      <ol className="hauls-on-paper">
+        {row.hulls
+          .filter(({ x, width }) => x + width > 0 && x < on.axis.width_px)
+          .map(({ haul, index }) => (
+            <li key={haul.haulId} value={index + 1}>
+              {haulLabel(haul, sheet, language)}
+            </li>
+          ))}
+      </ol>
+    </div>
+  ));
 }

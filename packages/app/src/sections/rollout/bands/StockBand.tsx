@@ -3,7 +3,9 @@ import { memo, useId, useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { xOf } from './axis.ts';
 import { type Rise, type StockLine, stepsPath, stockLines, valuesTo, yOf } from './curves.ts';
-import { BandTitle, Ground, type OnAxis } from './Ground.tsx';
+import { AxisHead, BandTitle, Ground, type OnAxis } from './Ground.tsx';
+import { stockBindings } from './stockBinds.ts';
+import type { TripOfCrew } from './tripWords.ts';
 
 const height = 118;
 const [above, below] = [20, 14];
@@ -24,15 +26,14 @@ export const StockBand = memo(function StockBand({
   readonly on: OnAxis;
   readonly choice: StockChoice;
 }) {
-  const { say, numbers } = useLanguage();
+  const { say } = useLanguage();
   const lines = useMemo(() => stockLines(sheet), [sheet]);
-  const line = lines.find((one) => one.key === key) ?? lines[0];
+  const line = chosenOf(lines, key);
   if (line === undefined) return null;
-  const rise = riseOf(line);
   return (
     <>
       <BandTitle on={on} title={say('rolloutBands.stock')} about={say('rolloutBands.stock_about')}>
-        <label className="on-screen">
+        <label>
           <span className="said-only">{say('rolloutBands.stock_of')}</span>
           <select value={line.key} onChange={(event) => onChoose(event.target.value)}>
             {lines.map((one) => (
@@ -45,21 +46,69 @@ export const StockBand = memo(function StockBand({
             ))}
           </select>
         </label>
-        <p className="on-paper">{say('rolloutBands.stock_part', { part: line.part, store: line.store })}</p>
       </BandTitle>
-      <div className="band-row">
-        <div className="band-name" style={{ blockSize: height }}>
-          {valuesTo(rise.most, 2).map((value) => (
-            <p key={value} className="on-line" style={{ insetBlockStart: above + yOf(rise, value) }}>
-              {numbers.fixed(value, 0)}
-            </p>
-          ))}
-        </div>
-        <StockDrawing line={line} on={on} />
-      </div>
+      <StockRow line={line} on={on} />
     </>
   );
 });
+
+const chosenOf = (lines: readonly StockLine[], key: string | null) => lines.find((one) => one.key === key) ?? lines[0];
+
+/** Parts that hold trips up, on paper, at the most. Ours. */
+const binding_most = 3;
+
+/** On paper: the parts that hold trips up, then that which was chosen on the screen. */
+export function StockOnPaper({
+  sheet,
+  on,
+  chosen,
+}: {
+  readonly sheet: RolloutSheet;
+  readonly on: OnAxis;
+  readonly chosen: string | null;
+}) {
+  const { say, numbers } = useLanguage();
+  const lines = stockLines(sheet);
+  const binding = stockBindings(sheet, lines);
+  const shown = binding.slice(0, binding_most);
+  const other = chosenOf(lines, chosen);
+  const all =
+    other === undefined || shown.some(({ line }) => line === other) ? shown : [...shown, { line: other, trips: [] }];
+  const nameOf = ({ trip, crew }: TripOfCrew) =>
+    say('rolloutBands.trip_at', { crew: crew.name, leaves: numbers.date(trip.leaves) });
+  return all.map(({ line, trips }, nth) => (
+    <div key={line.key} className="stock-on-paper">
+      <AxisHead on={on} />
+      <BandTitle on={on} title={say('rolloutBands.stock')} about={say('rolloutBands.stock_about')}>
+        <p>
+          {say('rolloutBands.stock_part', { part: line.part, store: line.store })}
+          {trips.length === 0 ? null : `. ${say('rolloutBands.stock_holds', { trips: trips.map(nameOf).join('; ') })}`}
+        </p>
+        {nth === 0 && binding.length > binding_most ? (
+          <p>{say('rolloutBands.stock_holds_more', { count: binding.length - binding_most })}</p>
+        ) : null}
+      </BandTitle>
+      <StockRow line={line} on={on} />
+    </div>
+  ));
+}
+
+function StockRow({ line, on }: { readonly line: StockLine; readonly on: OnAxis }) {
+  const { numbers } = useLanguage();
+  const rise = riseOf(line);
+  return (
+    <div className="band-row">
+      <div className="band-name" style={{ blockSize: height }}>
+        {valuesTo(rise.most, 2).map((value) => (
+          <p key={value} className="on-line" style={{ insetBlockStart: above + yOf(rise, value) }}>
+            {numbers.fixed(value, 0)}
+          </p>
+        ))}
+      </div>
+      <StockDrawing line={line} on={on} />
+    </div>
+  );
+}
 
 function riseOf({ points }: StockLine): Rise {
   const counts = points.map(({ value }) => value);

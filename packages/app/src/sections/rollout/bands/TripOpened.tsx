@@ -1,10 +1,10 @@
 import type { RolloutSheet, SheetStop } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import type { ReactNode, RefObject } from 'react';
-import { Button, Dialog, Heading, Popover } from 'react-aria-components';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { OpensWorking, WorkingOfPart } from '../working/opening.tsx';
 import { massAboard } from './massAboard.ts';
+import { OpenedNear } from './OpenedNear.tsx';
 import { haulsFor, haulValues, statesOf, type TripOfCrew, waitWords } from './tripWords.ts';
 
 /** A trip that was pressed: all that the sheet knows of it, and where its papers are. */
@@ -24,34 +24,17 @@ export function TripOpened({
   readonly children?: ReactNode;
 }) {
   const { say, numbers } = useLanguage();
+  const title = say('rolloutBands.trip_name', {
+    crew: of.crew.name,
+    leaves: numbers.date(of.trip.leaves),
+    back: numbers.date(of.trip.back),
+  });
   return (
-    <Popover
-      className="popover trip-opened"
-      placement="bottom"
-      triggerRef={near}
-      isOpen
-      onOpenChange={(isOpen) => {
-        if (!isOpen) onClose();
-      }}
-    >
-      <Dialog className="popover-sheet">
-        <Heading slot="title">
-          {say('rolloutBands.trip_name', {
-            crew: of.crew.name,
-            leaves: numbers.date(of.trip.leaves),
-            back: numbers.date(of.trip.back),
-          })}
-        </Heading>
-        <TripKnown of={of} />
-        <TripPapers of={of} {...at} />
-        {children}
-        <p>
-          <Button className="button plain" slot="close">
-            {say('rolloutBands.close')}
-          </Button>
-        </p>
-      </Dialog>
-    </Popover>
+    <OpenedNear title={title} near={near} onClose={onClose}>
+      <TripKnown of={of} />
+      <TripPapers of={of} {...at} />
+      {children}
+    </OpenedNear>
   );
 }
 

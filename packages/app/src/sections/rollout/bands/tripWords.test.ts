@@ -93,6 +93,10 @@ describe('goods that are brought before a trip', () => {
     ...{ haulId: 'b-shed', store: 'shed', from: 'port', carrierId: 'boat', by: 'Longboat', forTrip: 'b' },
     ...{ leaves: '2026-06-18', arrives: '2026-06-19', back: null, trips_count: 2, kg: 900, fuel_L: 40, fuel_kg: 30 },
     ...{ loaded_kg: 930, limit_kg: 500, left_kg: 70 },
+    runs: [
+      { leaves: '2026-06-18', arrives: '2026-06-18', returns: '2026-06-18', back: '2026-06-18' },
+      { leaves: '2026-06-19', arrives: '2026-06-19', returns: null, back: null },
+    ],
   };
   const of = (tripId: string, leaves: string) => tripForTests(tripId, leaves, leaves, []);
   const sheet = sheetForTests([crewForTests('1', [of('a', '2026-06-18'), of('b', '2026-06-20')])], {

@@ -1,4 +1,5 @@
-import type { RolloutSheet, SheetCrew, SheetTrip } from '@eavewell/tables';
+import { readIsoDay } from '@eavewell/engine';
+import type { RolloutSheet, SheetCrew, SheetStrip, SheetTrip } from '@eavewell/tables';
 import type { AppLanguage } from '@eavewell/words/app';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
@@ -71,6 +72,15 @@ export function waitWords({ waitsFor, waited_days }: SheetTrip, { say, numbers }
   return say(waited_days < 0.5 ? 'rolloutBands.waits_nothing' : `rolloutBands.waits_${waitsFor}`, { days });
 }
 
+/** When a way is not gone, or slower, in words; a last day that is a guess is told as one. */
+export function spanWords(
+  { from, to, isToGuessed, said }: SheetStrip['spans'][number],
+  { say, numbers }: Words,
+): string {
+  const values = { from: numbers.date(from), to: numbers.date(to), said };
+  return say('rolloutBands.way_span', { ...values, isGuess: isToGuessed ? 'yes' : 'no' });
+}
+
 /** A trip with its crew. */
 export interface TripOfCrew {
   readonly trip: SheetTrip;
@@ -118,6 +128,41 @@ export function haulValues(
     ...{ leaves: numbers.date(leaves), arrives: numbers.date(arrives) },
     ...{ back: back === null ? '' : numbers.date(back), hasBack: back === null ? 'no' : 'yes' },
   };
+}
+
+/** The trip for which goods are brought; null: it is none of those to come. */
+export function tripOfHaul(sheet: Pick<RolloutSheet, 'crews'>, { forTrip }: SheetHaul): TripOfCrew | null {
+  return tripsOf(sheet).find(({ trip }) => trip.tripId === forTrip) ?? null;
+}
+
+/** Nights of all runs, there and back; null where one does not come back within the days looked at. */
+export function nightsOut({ runs }: Pick<SheetHaul, 'runs'>): number | null {
+  let sum = 0;
+  for (const { leaves, back } of runs) {
+    const [out, home] = [readIsoDay(leaves), back === null ? null : readIsoDay(back)];
+    if (out === null || home === null) return null;
+    sum += Math.max(0, home - out);
+  }
+  return sum;
+}
+
+/** What is aboard of all runs, and what one may carry. */
+export function haulMass({ loaded_kg, limit_kg, trips_count }: SheetHaul, { say, numbers }: Words): string {
+  return say('rolloutBands.haul_load', {
+    ...{ kg: numbers.quantity(Math.round(loaded_kg), 'kg'), runs: trips_count },
+    ...{ limit: limit_kg === null ? '' : numbers.quantity(Math.round(limit_kg), 'kg') },
+    hasLimit: limit_kg === null ? 'no' : 'yes',
+  });
+}
+
+/** What is brought, in a sentence: for who does not see its box. */
+export function haulLabel(haul: SheetHaul, sheet: Pick<RolloutSheet, 'crews' | 'places'>, language: Words): string {
+  const { say, numbers } = language;
+  const of = tripOfHaul(sheet, haul);
+  const known = `${say('rolloutBands.haul', haulValues(haul, sheet, language))} ${haulMass(haul, language)}.`;
+  if (of === null) return known;
+  const trip = say('rolloutBands.trip_at', { crew: of.crew.name, leaves: numbers.date(of.trip.leaves) });
+  return `${known} ${say('rolloutBands.haul_for', { trip })}`;
 }
 
 /** Every trip with its crew. */

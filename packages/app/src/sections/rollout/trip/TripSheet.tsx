@@ -1,16 +1,16 @@
-import { kg, loadOfTrip, type TripLoad } from '@eavewell/report/trip';
+import { loadOfTrip, type TripLoad } from '@eavewell/report/trip';
 import type { RolloutTripAnswer } from '@eavewell/tables';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
-import { haulValues } from '../bands/tripWords.ts';
 import { WhileWorkedOut } from '../leaning/WhileWorkedOut.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
 import { LoadList } from './LoadList.tsx';
 import { massOf } from './masses.ts';
 import { TripBoat } from './TripBoat.tsx';
 import { TripCautions } from './TripCautions.tsx';
+import { TripHauls, TripLegs } from './TripLegs.tsx';
 import { TripPapers } from './TripPapers.tsx';
 import { tripQuery } from './tripQuery.ts';
 import './trip.css';
@@ -77,32 +77,14 @@ function Trip() {
             { path: `trips/${encodeURIComponent(tripId)}/notices.pdf`, name: say('rolloutTrip.notices_pdf') },
           ]}
         />
-        <Hauls answer={answer} />
+        <TripHauls answer={answer} />
         <Facts load={load} answer={answer} />
         {load.isAfloat ? <TripBoat load={load} /> : null}
         <LoadList {...{ load, programmeId }} trip={answer} />
-        <Legs answer={answer} />
+        <TripLegs legs={answer.legs} />
       </div>
       <TripCautions of={answer.cautions} />
     </article>
-  );
-}
-
-/** What is brought to its store before it leaves: without it the trip waits. */
-function Hauls({ answer }: { readonly answer: RolloutTripAnswer }) {
-  const language = useLanguage();
-  const { say } = language;
-  if (answer.hauls.length === 0) return null;
-  return (
-    <section aria-labelledby="trip-hauls">
-      <h2 id="trip-hauls">{say('rolloutTrip.hauls')}</h2>
-      <ul>
-        {answer.hauls.map((haul) => (
-          <li key={haul.haulId}>{say('rolloutBands.haul', haulValues(haul, answer, language))}</li>
-        ))}
-      </ul>
-      <p className="small">{say('rolloutTrip.hauls_wait')}</p>
-    </section>
   );
 }
 
@@ -137,27 +119,5 @@ function Facts({ load, answer: { trip } }: { readonly load: TripLoad; readonly a
         <dd>{numbers.fixed(trip.nights_count, 0)}</dd>
       </div>
     </dl>
-  );
-}
-
-function Legs({ answer: { legs } }: { readonly answer: RolloutTripAnswer }) {
-  const language = useLanguage();
-  const { say, numbers } = language;
-  if (legs.length === 0) return null;
-  return (
-    <section aria-labelledby="trip-legs">
-      <h2 id="trip-legs">{say('rolloutTrip.legs')}</h2>
-      <ol className="trip-legs">
-        {legs.map((leg) => (
-          <li key={`${leg.from} ${leg.to} ${leg.leaves}`}>
-            {leg.leaves === null ? null : <b>{numbers.date(leg.leaves)} </b>}
-            {leg.said}
-            {leg.limit_kg === null ? null : (
-              <span className="small"> {say('kit.may_carry', { mass: kg(leg.limit_kg, language) })}</span>
-            )}
-          </li>
-        ))}
-      </ol>
-    </section>
   );
 }

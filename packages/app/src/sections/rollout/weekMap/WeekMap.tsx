@@ -6,6 +6,7 @@ import { type MapOn, type MapSites, mapVerdicts, type OwnMap, SitesMap } from '.
 import type { Overview } from '../../sites/index.ts';
 import { useAllSites } from '../finding/useVillages.ts';
 import { rolloutAskedOf } from '../rolloutAsked.ts';
+import { PlacesNamed } from './PlacesNamed.tsx';
 import { useDayForms } from './useDayForms.ts';
 import { useWeek } from './useWeek.ts';
 import { WeekChooser } from './WeekChooser.tsx';
@@ -34,7 +35,7 @@ export function WeekMap({ sheet, programmeId }: { readonly sheet: RolloutSheet; 
       </h2>
       <WeekChooser chosen={chosen} />
       <div className="week-sheet">
-        <WeekWords {...{ happens, week, programmeId, plan, site }} />
+        <WeekWords {...{ sheet, happens, week, programmeId, plan, site }} />
         <OnMap {...{ sheet, programmeId, week, happens }} />
       </div>
     </section>
@@ -98,6 +99,7 @@ function OnMap({ sheet, programmeId, week, happens }: OnMapAsked) {
     <div className="week-picture">
       <SitesMap programmeId={programmeId} sites={sites} selected={site} onSelect={select} own={own} />
       <p className="small">{say('rolloutMap.lines')}</p>
+      <PlacesNamed places={sheet.places} />
     </div>
   );
 }

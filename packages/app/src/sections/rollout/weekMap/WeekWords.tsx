@@ -1,10 +1,14 @@
+import type { RolloutSheet } from '@eavewell/tables';
 import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { wayNames } from '../bands/wayNames.ts';
+import { InWords } from './InWords.tsx';
 import { type DayForms, useDayForms } from './useDayForms.ts';
 import type { CrewOfWeek, WeekEvent, WeekHappens } from './weekHappens.ts';
 import type { Week } from './weeks.ts';
 
 interface WordsAsked {
+  readonly sheet: RolloutSheet;
   readonly happens: WeekHappens;
   readonly week: Week;
   readonly programmeId: string;
@@ -16,7 +20,7 @@ interface WordsAsked {
 /** What happens in a week, as sentences: crew by crew, then who drinks from then on, then the ways that close. */
 export function WeekWords(asked: WordsAsked) {
   const { say, numbers } = useLanguage();
-  const { happens } = asked;
+  const { happens, sheet } = asked;
   const { crews, idle, closed, served } = happens;
   const days = useDayForms();
   const people = served.reduce((sum, stop) => sum + stop.people, 0);
@@ -27,13 +31,13 @@ export function WeekWords(asked: WordsAsked) {
         <>
           <h3>{say('rolloutMap.closed', { count: closed.length })}</h3>
           <ul>
-            {closed.map(({ strip, span }) => (
-              <li key={`${strip.stripId} ${span.from} ${span.kind}`} className={`way-${span.kind}`}>
-                {say('rolloutMap.way_is', {
-                  ...{ name: strip.name, said: span.said },
-                  ...{ from: days.inYear(span.from), to: days.inYear(span.to) },
-                })}
-              </li>
+            {closed.map((one) => (
+              <Closed
+                key={`${one.strip.stripId} ${one.span.from} ${one.span.kind}`}
+                of={one}
+                sheet={sheet}
+                days={days}
+              />
             ))}
           </ul>
         </>
@@ -61,6 +65,30 @@ export function WeekWords(asked: WordsAsked) {
         </ul>
       )}
     </div>
+  );
+}
+
+/** A way that is closed or slower; of several that are alike each by its name. */
+function Closed({
+  of: { strip, span, isUnsure },
+  sheet,
+  days,
+}: {
+  readonly of: WeekHappens['closed'][number];
+  readonly sheet: RolloutSheet;
+  readonly days: DayForms;
+}) {
+  const language = useLanguage();
+  const { say } = language;
+  const values = { name: strip.name, said: span.said, from: days.inYear(span.from), to: days.inYear(span.to) };
+  const names = wayNames(strip, sheet, language);
+  return (
+    <li className={`way-${span.kind}`}>
+      {isUnsure
+        ? say('rolloutMap.way_unsure', values)
+        : say('rolloutMap.way_is', { ...values, isGuess: span.isToGuessed ? 'yes' : 'no' })}
+      {names.length < 2 ? null : <InWords head={say('rolloutMap.way_names', { count: names.length })} names={names} />}
+    </li>
   );
 }
 

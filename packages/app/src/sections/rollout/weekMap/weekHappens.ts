@@ -1,4 +1,5 @@
 import type { RolloutSheet, SheetCrew, SheetStop, SheetStrip, SheetTrip } from '@eavewell/tables';
+import { unsureAfter } from '../bands/guessed.ts';
 import { meets, type Week } from './weeks.ts';
 
 /** Something a crew does in a week. `from` and `to` are the same where it takes a day. */
@@ -23,6 +24,8 @@ export interface CrewOfWeek {
 export interface ClosedOfWeek {
   readonly strip: SheetStrip;
   readonly span: SheetStrip['spans'][number];
+  /** Its last day is before the week, and was a guess: nobody knows whether it is over. */
+  readonly isUnsure: boolean;
 }
 
 /** What happens in a week of a plan. */
@@ -40,22 +43,37 @@ export interface WeekHappens {
 /** What happens in a week, by crew: who leaves, works where, is back; which ways are closed; who drinks from then on. */
 export function weekHappens(sheet: RolloutSheet, week: Week): WeekHappens {
   const all = sheet.crews.map((crew) => ofCrew(crew, week));
-  const closed = sheet.strips.flatMap((strip) =>
-    strip.spans.filter(({ from, to }) => meets(week, from, to)).map((span) => ({ strip, span })),
-  );
+  const closed = sheet.strips.flatMap((strip) => ofStrip(strip, week));
   const stops = sheet.crews.flatMap(({ trips }) => trips.flatMap((trip) => trip.stops));
   return {
     crews: all.filter(({ trips }) => trips.length > 0),
     idle: all.filter(({ trips }) => trips.length === 0).map(({ crew }) => crew),
-    closed: [...closed.filter(isClosed), ...closed.filter((one) => !isClosed(one))],
+    closed: closed.toSorted((a, b) => gravityOf(a) - gravityOf(b)),
     served: stops
       .filter(({ isWayUp, served }) => isWayUp && meets(week, served, served))
       .sort((a, b) => a.served!.localeCompare(b.served!)),
   };
 }
 
-/** Can it not be gone at all? */
-export const isClosed = ({ span: { kind } }: Pick<ClosedOfWeek, 'span'>): boolean => kind !== 'slower';
+/** Can it not be gone at all, as far as is known? */
+export const isClosed = ({ span: { kind }, isUnsure }: Pick<ClosedOfWeek, 'span' | 'isUnsure'>): boolean =>
+  kind !== 'slower' && !isUnsure;
+
+/** What cannot be gone first, then what perhaps cannot, then what is slower. */
+const gravityOf = (one: ClosedOfWeek): number => (isClosed(one) ? 0 : one.span.kind === 'slower' ? 2 : 1);
+
+function ofStrip(strip: SheetStrip, week: Week): readonly ClosedOfWeek[] {
+  const known = strip.spans.filter(({ from, to }) => meets(week, from, to));
+  const unsure = strip.spans.filter((span) => {
+    const after = unsureAfter(span, strip);
+    return !known.includes(span) && after !== null && meets(week, after.from, after.to);
+  });
+  const all = [
+    ...known.map((span) => ({ span, isUnsure: false })),
+    ...unsure.map((span) => ({ span, isUnsure: true })),
+  ];
+  return all.map((one) => ({ strip, ...one }));
+}
 
 function ofCrew(crew: SheetCrew, week: Week): CrewOfWeek {
   const trips = crew.trips.filter(({ leaves, back }) => meets(week, leaves, back));

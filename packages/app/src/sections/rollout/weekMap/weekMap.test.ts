@@ -24,7 +24,9 @@ describe('weeks', () => {
 });
 
 describe('what happens in a week', () => {
-  const span = (from: string, to: string, kind: 'closed' | 'slower') => ({ from, to, kind, said: kind });
+  const span = (from: string, to: string, kind: 'closed' | 'slower', isToGuessed = false) => ({
+    ...{ from, to, kind, said: kind, isToGuessed },
+  });
   const strip = (stripId: string, spans: readonly ReturnType<typeof span>[]) => ({
     ...{ stripId, name: stripId, mode: 'river' as const, wayIds: ['W1'], weeks: [] },
     spans: [...spans],
@@ -62,6 +64,30 @@ describe('what happens in a week', () => {
     expect(closed.map(({ strip: { stripId } }) => stripId)).toEqual(['shut', 'slow']);
     expect(closed.map(isClosed)).toEqual([true, false]);
     expect(weekHappens(sheet, weekOfDay('2027-07-20')!).closed).toEqual([]);
+  });
+
+  it('a way whose last day was a guess may be closed still for two weeks, and is told after those that are', () => {
+    const guessed = sheetWith({
+      strips: [
+        strip('guess', [span('2027-05-20', '2027-06-06', 'closed', true)]),
+        strip('shut', [span('2027-06-13', '2027-06-30', 'closed')]),
+        strip('known', [span('2027-05-20', '2027-06-06', 'closed')]),
+      ],
+    });
+    const of = (day: string) =>
+      weekHappens(guessed, weekOfDay(day)!).closed.map(({ strip: { stripId }, isUnsure }) => [stripId, isUnsure]);
+    expect(of('2027-06-01')).toEqual([
+      ['guess', false],
+      ['known', false],
+    ]);
+    expect(of('2027-06-09')).toEqual([
+      ['shut', false],
+      ['guess', true],
+    ]);
+    expect(weekHappens(guessed, week).closed.map(isClosed)).toEqual([true, false]);
+    // The 20th is the fourteenth day after it.
+    expect(of('2027-06-20')).toContainEqual(['guess', true]);
+    expect(of('2027-06-21')).toEqual([['shut', false]]);
   });
 
   it('people drink from the week of their first day of service on; a site not in the plan at all drinks already', () => {

@@ -1,11 +1,12 @@
 import type { GeoPosition } from '@eavewell/engine';
 import type { RolloutSheet, SheetTrip } from '@eavewell/tables';
 import type { OwnMap, WayLine } from '../../map/index.ts';
-import { isClosed, servedBy, type WeekHappens } from './weekHappens.ts';
+import { servedBy, type WeekHappens } from './weekHappens.ts';
 import { type LegLine, middleOf, type PositionOf, tripLines, type WaysKnown } from './weekLines.ts';
 import type { Week } from './weeks.ts';
 
-type Kind = RolloutSheet['strips'][number]['spans'][number]['kind'];
+/** What is the matter with a way; unsure: the last day of it was a guess, and is over. */
+export type Kind = RolloutSheet['strips'][number]['spans'][number]['kind'] | 'unsure';
 
 /** What is drawn of a week over ways and places. */
 export interface WeekPicture {
@@ -36,8 +37,8 @@ export interface PictureAsked {
 export function weekPicture({ sheet, week, happens, lines, ways, positionOf }: PictureAsked): WeekPicture {
   const kindOf = new Map<string, Kind>();
   // Those that cannot be gone stand first, and stay.
-  for (const { strip, span } of happens.closed)
-    for (const wayId of strip.wayIds) if (!kindOf.has(wayId)) kindOf.set(wayId, span.kind);
+  for (const one of happens.closed)
+    for (const wayId of one.strip.wayIds) if (!kindOf.has(wayId)) kindOf.set(wayId, kindIn(one));
   return {
     closed: lines.flatMap(({ key, pieces }) => {
       const kind = kindOf.get(key);
@@ -53,6 +54,9 @@ export function weekPicture({ sheet, week, happens, lines, ways, positionOf }: P
     worked: new Set(happens.crews.flatMap(({ events }) => events.flatMap(({ stop }) => stop?.siteId ?? []))),
   };
 }
+
+const kindIn = ({ span, isUnsure }: WeekHappens['closed'][number]): Kind =>
+  isUnsure && span.kind !== 'slower' ? 'unsure' : span.kind;
 
 /** How the words on the map are said. */
 export interface LabelWords {
@@ -82,9 +86,12 @@ export function weekLabels(
     const leg = legs.find(({ isOfWeek }) => isOfWeek) ?? legs[0];
     return leg === undefined ? [] : at(`crew ${crew.crewId}`, crew.name, middleOf(leg.line));
   });
-  const closed = happens.closed.filter(isClosed).flatMap(({ strip, span }) => {
+  const closed = happens.closed.flatMap((one) => {
+    const kind = kindIn(one);
+    if (kind === 'slower') return [];
+    const { strip } = one;
     const line = lines.find(({ key }) => key === strip.wayIds[0])?.pieces[0] ?? [];
-    return at(`way ${strip.stripId}`, words.kind(span.kind), middleOf(line));
+    return at(`way ${strip.stripId}`, words.kind(kind), middleOf(line));
   });
   return [...villages, ...crews, ...closed];
 }
