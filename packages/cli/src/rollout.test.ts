@@ -75,7 +75,7 @@ describe('rollout of a programme', () => {
       ...report.crews.map(({ crewId }) => `itinerary-${crewId}.txt`),
       ...trips.map(({ tripId }) => `manifest-${tripId}.txt`),
     ];
-    expect((await readdir(out)).toSorted()).toEqual(['rollout.txt', ...written, ...texts].toSorted());
+    expect((await readdir(out)).toSorted()).toEqual(['kept', 'rollout.txt', ...written, ...texts].toSorted());
     expect((await read('manifests.csv')).split(/\r?\n/)[0]).toContain('mass_kg');
     expect(await read('plan.csv')).toContain("'=1+1");
     const all = (await Promise.all(texts.map(read))).join(' ').replace(/\s+/g, ' ');
@@ -118,7 +118,7 @@ describe('rollout of a programme', () => {
   });
 
   it('sums the fuel that is burnt on the way with the parts', async () => {
-    const into = join(room, 'burning');
+    const into = join(room, 'burnt');
     const boats = [{ ...carrier, fuel_L_per_km: 2, carrierId: 'boat', name: 'Boat', mode: 'boat' }];
     const path = await programme('burning', { carriers: boats, sites: sites.slice(0, 1) });
     await eavewell('rollout', path, ...quick, '--out', into);
