@@ -31,6 +31,7 @@ export function nightsOf(
       ...{ day: isoDay(day), said: [], sleeps },
       ...(night === null || night.to === null ? {} : nightSaid(betweenPlaces(night, night.to, language, nameOf))),
       ...afloatOn(legs, day - problem.firstDay),
+      ...restOn(problem, crew, day - problem.firstDay),
       siteIds: sleeps !== null && sites.has(sleeps) ? [sleeps] : [],
     };
   });
@@ -49,6 +50,12 @@ function betweenPlaces(
   return isOnRiver
     ? say('rolloutAnswers.day.nightOnBank', { from, to: place })
     : say('rolloutAnswers.day.nightOnWay', { place });
+}
+
+/** Does the crew rest on a day? Left out where it works. */
+function restOn({ crews }: NightsTold['problem'], { crewId }: CrewFacts, day: number): { readonly isRest?: true } {
+  const works = crews.find((one) => one.crewId === crewId)?.works;
+  return works !== undefined && works[day] === 0 ? { isRest: true } : {};
 }
 
 /** Is a way by river gone on a day? Left out where the times of a leg's ways are not known. */

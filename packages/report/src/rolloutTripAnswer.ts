@@ -140,7 +140,11 @@ function daysSaid(
     );
     return {
       ...night,
-      said: [...found.map((event) => eventSaid(told, event)), ...night.said],
+      said: [
+        ...found.map((event) => eventSaid(told, event)),
+        ...(night.isRest === true ? [told.language.say('rolloutAnswers.day.rest')] : []),
+        ...night.said,
+      ],
       siteIds: [...new Set([...night.siteIds, ...sites])],
     };
   });

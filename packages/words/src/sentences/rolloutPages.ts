@@ -185,15 +185,8 @@ const rolloutPapersIn = ({ say }: Speech) => ({
     title: (name: string) => say('commandLine.rollout.itinerary.title', { name }),
     made: (programme: string, day: string) => say('commandLine.rollout.itinerary.made', { programme, day }),
     noTrip: say('commandLine.rollout.itinerary.noTrip'),
-    between: (from: string, to: string, leg: string) =>
-      say('commandLine.rollout.itinerary.between', { isOneDay: yes(from === to), from, to, leg }),
-    changeOver: (place: string, hours: string) => say('commandLine.rollout.itinerary.changeOver', { place, hours }),
-    work: (from: string, to: string, name: string, people: string) =>
-      say('commandLine.rollout.itinerary.work', { isOneDay: yes(from === to), from, to, name, people }),
-    porters: (count: number) => say('commandLine.rollout.itinerary.porters', { count }),
     take: (pieces: number, mass: string, file: string) =>
       say('commandLine.rollout.itinerary.take', { pieces, mass, file }),
-    noWay: (from: string, to: string) => say('commandLine.rollout.itinerary.noWay', { from, to }),
   },
   manifest: {
     title: (trip: string, crew: string) => say('commandLine.rollout.manifest.title', { trip, crew }),
