@@ -82,7 +82,7 @@ function built({ chain, across }: typeof network extends fc.Arbitrary<infer T> ?
   const places = placeIds.map(
     (placeId): PlaceFacts => ({
       ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h: 0.7 },
-      ...{ maySleep: true, filledFrom: null, filledBy: null },
+      ...{ maySleep: true, filledFrom: null, filledBy: null, setUp_cost: null },
     }),
   );
   return readyWays({

@@ -9,8 +9,10 @@ import {
   finishDates,
   type Problem,
   type ProgrammeFacts,
+  pairedVariants,
   type ReadyRollout,
   type RolloutPlan,
+  type RolloutProblem,
   type RolloutVariant,
   readIsoDay,
   readyKit,
@@ -199,7 +201,8 @@ async function foundAt(
     aboardFor: (siteIds) => aboardForSites(siteIds, linesOf, kit),
     compared: asked.isCompared
       ? await comparedOf(
-          rolloutVariants(ready.problem, readyRollout(facts, sites, { ...from, hasPossibleStores: true }).problem),
+          ready.problem,
+          readyRollout(facts, sites, { ...from, hasPossibleStores: true }).problem,
           found.plan,
           asked,
           context,
@@ -211,23 +214,29 @@ async function foundAt(
 
 /** The same with other crews, carriers and stores, two at a time, each searched on from the plan for as long again: one crew more is never worse for being searched for too shortly. */
 async function comparedOf(
-  variants: readonly RolloutVariant[],
+  problem: RolloutProblem,
+  possible: RolloutProblem,
   start: RolloutPlan,
   { seed, seconds, tries }: Asked,
   { progress }: Context,
 ): Promise<RolloutGiven['compared']> {
   const work = threadWork(new URL('../threads/thread.js', import.meta.url), threads_count);
-  try {
-    let done = 0;
-    return await Promise.all(
+  let [done, all] = [0, 0];
+  const each = (variants: readonly RolloutVariant[]) => {
+    all += variants.length;
+    return Promise.all(
       variants.map(async (variant) => {
         const wanted: PlanWanted = { problem: variant.problem, start, seed, seconds, tries };
         const made = await work.start<PlanMade>('plan', wanted).result;
         done += 1;
-        progress.at(() => words.comparing(done, variants.length));
+        progress.at(() => words.comparing(done, all));
         return { ...made, change: variant.change, crews_count: variant.problem.crews.length };
       }),
     );
+  };
+  try {
+    const tried = await each(rolloutVariants(problem, possible));
+    return [...tried, ...(await each(pairedVariants(possible, tried)))];
   } finally {
     await work.close();
   }

@@ -479,7 +479,7 @@ export const commandLine = {
   "rollout.columns.store": "store",
   "rollout.columns.wait": "wait for a person",
   "rollout.columns.waiting": "waiting",
-  "rollout.compareHelp": "also plan with fewer and more crews, boats and forward stores; a place that could be filled (filledFrom in places.csv) and where nobody loads is a store that could be",
+  "rollout.compareHelp": "also plan with fewer and more crews, boats and forward stores; a place that could be filled (filledFrom in places.csv) and where nobody loads is a store that could be, tried with one crew and with two",
   "rollout.compared": "With other crews, boats and forward stores",
   "rollout.comparedAbout": "* another of these has no more waiting and costs no more. Waiting is person-days, with priorities; each goes on from the plan above and was searched for as long again.",
   "rollout.comparing": "plan {done, number} of {all, number}",
@@ -2101,7 +2101,7 @@ export const problems = {
   "rollout.closure_when.todo": "Give months, or from and to.",
   "rollout.closure_when.what": "{how, select, both {The closure {value} has months and dates; which counts nobody can tell.} half {The closure {value} has one date; it needs the first day and the last.} other {The closure {value} has neither months nor dates.}} It is not used.",
   "rollout.cost_unfinished.todo": "Fill it in.",
-  "rollout.cost_unfinished.what": "A cost of {value} a day is stated, and nothing stands under {missing}: what it is worth is not known.",
+  "rollout.cost_unfinished.what": "A cost of {value}{isOnce, select, yes {} other { a day}} is stated, and nothing stands under {missing}: what it is worth is not known.",
   "rollout.cost_unknown.todo": "Fill in its cost a day, with currency and date.",
   "rollout.cost_unknown.what": "What {of} costs a day is not known, and counts as nothing.",
   "rollout.crew_base_unknown.todo": "Correct the base in crews.csv, or add {base} to places.csv.",
@@ -3020,7 +3020,7 @@ export const rolloutReport = {
   "variant.carriers": "{name}: {isMore, select, yes {{count, number} more} other {{count, number} fewer}}",
   "variant.crews": "{isMore, select, yes {{count, plural, one {# crew more} other {# crews more}}} other {{count, plural, one {# crew fewer} other {# crews fewer}}}}",
   "variant.forwardStore": "without the forward store {name}",
-  "variant.newStore": "{crew} loads at {name}, a store that is not there yet"
+  "variant.newStore": "{isTwo, select, yes {{crew} and {other} load} other {{crew} loads}} at {name}, a store that is not there yet{isPriced, select, yes { (setting it up is counted)} other { (setting it up is not counted: setUp_cost in places.csv)}}"
 } as const;
 export const severities = {
   "blocker": "blocker",

@@ -479,7 +479,7 @@ export const commandLine = {
   "rollout.columns.store": "almacén",
   "rollout.columns.wait": "espera por persona",
   "rollout.columns.waiting": "espera",
-  "rollout.compareHelp": "planificar también con menos y más cuadrillas, lanchas y almacenes avanzados; un lugar que se podría llenar (filledFrom en places.csv) y donde nadie carga es un almacén posible",
+  "rollout.compareHelp": "planificar también con menos y más cuadrillas, lanchas y almacenes avanzados; un lugar que se podría llenar (filledFrom en places.csv) y donde nadie carga es un almacén posible, que se prueba con una cuadrilla y con dos",
   "rollout.compared": "Con otras cuadrillas, lanchas y almacenes avanzados",
   "rollout.comparedAbout": "* otra de estas no tiene más espera ni cuesta más. La espera se cuenta en días-persona, con prioridades; cada una parte del plan de arriba y se buscó otro tanto tiempo.",
   "rollout.comparing": "plan {done, number} de {all, number}",
@@ -2101,7 +2101,7 @@ export const problems = {
   "rollout.closure_when.todo": "Dé meses, o from y to.",
   "rollout.closure_when.what": "{how, select, both {El cierre {value} tiene meses y fechas; no se puede saber cuáles valen.} half {El cierre {value} tiene una sola fecha; necesita el primer día y el último.} other {El cierre {value} no tiene meses ni fechas.}} No se usa.",
   "rollout.cost_unfinished.todo": "Complételo.",
-  "rollout.cost_unfinished.what": "Se dice un costo de {value} por día, y no hay nada en {missing}: no se sabe cuánto vale.",
+  "rollout.cost_unfinished.what": "Se dice un costo de {value}{isOnce, select, yes {} other { por día}}, y no hay nada en {missing}: no se sabe cuánto vale.",
   "rollout.cost_unknown.todo": "Anote su costo al día, con moneda y fecha.",
   "rollout.cost_unknown.what": "No se sabe cuánto cuesta {of} al día; cuenta como nada.",
   "rollout.crew_base_unknown.todo": "Corrija la base en crews.csv o añada {base} a places.csv.",
@@ -3020,7 +3020,7 @@ export const rolloutReport = {
   "variant.carriers": "{name}: {isMore, select, yes {{count, number} más} other {{count, number} menos}}",
   "variant.crews": "{isMore, select, yes {{count, plural, one {# cuadrilla más} other {# cuadrillas más}}} other {{count, plural, one {# cuadrilla menos} other {# cuadrillas menos}}}}",
   "variant.forwardStore": "sin el almacén avanzado {name}",
-  "variant.newStore": "{crew} carga en {name}, un almacén que aún no existe"
+  "variant.newStore": "{isTwo, select, yes {{crew} y {other} cargan} other {{crew} carga}} en {name}, un almacén que aún no existe{isPriced, select, yes { (se cuenta lo que cuesta montarlo)} other { (no se cuenta lo que cuesta montarlo: setUp_cost en places.csv)}}"
 } as const;
 export const severities = {
   "blocker": "impedimento",
