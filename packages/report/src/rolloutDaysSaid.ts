@@ -64,6 +64,7 @@ function nightSaid(
   const isOne = next === null || Date.parse(next) - Date.parse(day) <= day_ms;
   const place = name(sleeps);
   return [
+    ...(night === null ? [] : [night]),
     isOne ? say('rolloutPapers.night', { place }) : say('rolloutPapers.nights', { place, day: numbers.date(next) }),
   ];
 }

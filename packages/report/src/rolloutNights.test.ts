@@ -27,7 +27,7 @@ function daysOf(back: string, legs: readonly TripLeg[], works = new Uint8Array(9
     back,
     stops: [{ siteId: 'V1' }, { siteId: 'V2' }],
   } as SheetTrip;
-  const told = { problem, language: english, nameOf: new Map([['town', 'Town']]) };
+  const told = { problem, language: english, nameOf: new Map([['town', 'Town']]), noSleep: new Set(['shoal']) };
   return nightsOf(told, trip, legs, { crewId: 'east', base: 'town' } as CrewFacts);
 }
 
@@ -49,6 +49,21 @@ describe('nights of a trip', () => {
     const legs = [leg('town', 'V1', { leaves: 0, arrives: 2.5, times }, ['landing'], 'river')];
     expect(nights('2027-01-07', legs)).toEqual(['landing', 'landing', 'V1', '']);
     expect(daysOf('2027-01-07', legs).map(({ isAfloat }) => isAfloat)).toEqual([true, false, true, false]);
+  });
+
+  it('at a place where nobody may sleep are told with that', () => {
+    const times = [
+      { begins: 0, ends: 0.5 },
+      { begins: 1, ends: 1.5 },
+    ];
+    const legs = [leg('town', 'V1', { leaves: 0, arrives: 1.5, times }, ['shoal'], 'river')];
+    const said =
+      'Nobody may sleep at shoal, as places.csv has it: settle where the crew sleeps instead before it leaves.';
+    expect(daysOf('2027-01-06', legs).map(({ sleeps, night }) => [sleeps, night ?? null])).toEqual([
+      ['shoal', said],
+      ['V1', null],
+      [null, null],
+    ]);
   });
 
   it('after days of rest are told as such', () => {

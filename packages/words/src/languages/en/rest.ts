@@ -2783,6 +2783,7 @@ export const rolloutAnswers = {
   "day.handOver": "Hand {site} over.",
   "day.home": "Back at {place}.",
   "day.load": "Load at {place}.",
+  "day.nightNotHere": "Nobody may sleep at {place}, as places.csv has it: settle where the crew sleeps instead before it leaves.",
   "day.nightOnBank": "Night on the bank between {from} and {to}: ask the skipper where.",
   "day.nightOnWay": "Night on the way to {place}.",
   "day.rest": "Day of rest.",

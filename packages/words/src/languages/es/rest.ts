@@ -2783,6 +2783,7 @@ export const rolloutAnswers = {
   "day.handOver": "Entregar {site}.",
   "day.home": "De vuelta en {place}.",
   "day.load": "Cargar en {place}.",
+  "day.nightNotHere": "Nadie puede dormir en {place}, según places.csv: acuerde antes de salir dónde duerme la cuadrilla.",
   "day.nightOnBank": "Noche en la orilla entre {from} y {to}: pregunte al patrón dónde.",
   "day.nightOnWay": "Noche de camino a {place}.",
   "day.rest": "Día de descanso.",
