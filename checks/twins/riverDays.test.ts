@@ -84,7 +84,7 @@ function built({ chain, across }: Pick<Network, 'chain' | 'across'>, noSleep: re
   const places = placeIds.map(
     (placeId): PlaceFacts => ({
       ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h: 0.7 },
-      ...{ maySleep: !noSleep.includes(placeId), filledFrom: null, filledBy: null, setUp_cost: null },
+      ...{ maySleep: !noSleep.includes(placeId), filledFrom: null, filledBy: null, setUp_amount: null },
     }),
   );
   return readyWays({

@@ -58,7 +58,7 @@ describe('other crews, boats and stores', () => {
     await writeProgramme(folder, { settings, rain: made.rain, tables: { ...tables, places } });
     const { compared } = await told(folder, ...quick);
     const priced = places.map((one) =>
-      one.placeId === 'jetty' ? { ...one, setUp_cost: 700, currency: 'USD', priceDate: '2026-02-01' } : one,
+      one.placeId === 'jetty' ? { ...one, setUp_amount: 700, currency: 'USD', priceDate: '2026-02-01' } : one,
     );
     await writeProgramme(
       folder,
@@ -69,7 +69,7 @@ describe('other crews, boats and stores', () => {
     for (const [nth, one] of ordered(compared!).entries()) {
       const own = ordered(withCost.compared!)[nth]!;
       const isNew = one.kind === 'newStore';
-      expect([own.said === one.said, own.setUp_cost, one.setUp_cost]).toEqual([!isNew, isNew ? 700 : null, null]);
+      expect([own.said === one.said, own.setUp_amount, one.setUp_amount]).toEqual([!isNew, isNew ? 700 : null, null]);
       expect(own.cost - one.cost).toBeCloseTo(isNew ? 700 : 0, 6);
     }
     const stores = compared!.filter(({ kind }) => kind === 'newStore');
@@ -83,7 +83,7 @@ describe('other crews, boats and stores', () => {
       ['jetty', 'west'],
     ]);
     expect(stores.map(({ said }) => said)).toContain(
-      'Crew east loads at Tarn jetty, a store that is not there yet (setting it up is not counted: setUp_cost in places.csv)',
+      'Crew east loads at Tarn jetty, a store that is not there yet (setting it up is not counted: setUp_amount in places.csv)',
     );
   }, 120_000);
 });

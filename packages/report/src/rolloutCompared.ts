@@ -27,8 +27,8 @@ export function rolloutCompared(
 ): NonNullable<RolloutReport['compared']> {
   const carriers = new Map(facts.kit.carriers.map(({ carrierId, name }) => [carrierId, name]));
   const priced = all.map((one) => {
-    const setUp_cost = one.change.kind === 'newStore' ? setUpOf(facts, one.change.of) : null;
-    return { ...one, setUp_cost, cost: one.cost + (setUp_cost ?? 0) };
+    const setUp_amount = one.change.kind === 'newStore' ? setUpOf(facts, one.change.of) : null;
+    return { ...one, setUp_amount, cost: one.cost + (setUp_amount ?? 0) };
   });
   const crewName = (id: string | null) => facts.rollout.crews.find(({ crewId }) => crewId === id)?.name ?? id ?? '';
   const isBeaten = (one: ComparedGiven) =>
@@ -47,7 +47,7 @@ export function rolloutCompared(
           by_count,
           crewId,
           otherCrewId,
-          setUp_cost: one.setUp_cost,
+          setUp_amount: one.setUp_amount,
           crews_count: one.crews_count,
           leftOut_count: one.leftOut_count,
         },
@@ -62,7 +62,7 @@ export function rolloutCompared(
           isMore: by_count > 0 ? 'yes' : 'no',
           name,
           ...{ crew: crewName(crewId), other: crewName(otherCrewId), isTwo: otherCrewId === null ? 'no' : 'yes' },
-          isPriced: one.setUp_cost === null ? 'no' : 'yes',
+          isPriced: one.setUp_amount === null ? 'no' : 'yes',
         }),
       };
     });
@@ -70,5 +70,5 @@ export function rolloutCompared(
 
 /** What making a store of a place costs; null: not known. */
 function setUpOf({ rollout }: ProgrammeFacts, placeId: string | null): number | null {
-  return rollout.places.find((place) => place.placeId === placeId)?.setUp_cost ?? null;
+  return rollout.places.find((place) => place.placeId === placeId)?.setUp_amount ?? null;
 }

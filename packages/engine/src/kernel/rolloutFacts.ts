@@ -23,7 +23,7 @@ export interface PlaceFacts {
   readonly filledFrom: string | null;
   readonly filledBy: string | null;
   /** What making a store of it costs once [currency of the programme]; null: not known. */
-  readonly setUp_cost: number | null;
+  readonly setUp_amount: number | null;
 }
 
 /** A stretch of road, river or footpath between two places or sites, gone in both directions. */

@@ -26,7 +26,7 @@ export const places = defineTable({
     maySleep: yesNo('May a crew sleep there?', 'yes'),
     filledFrom: id('The store that fills this one by trips of their own.', 'goods come here themselves'),
     filledBy: id('The carrier that fills it.'),
-    setUp_cost: quantity('currency', 'What making a store of it costs, once, where it is none yet.', {
+    setUp_amount: quantity('currency', 'What making a store of it costs, once, where it is none yet.', {
       hard: from(0, 1e12),
     }),
     currency: currency('The currency.'),

@@ -243,7 +243,7 @@ export const rolloutReport = z
           by_count: z.int().describe('So many more, or fewer.'),
           crewId: z.string().nullable().describe('The crew that loads at a store that is not there yet; else null.'),
           otherCrewId: z.string().nullable().describe('A second crew that loads there too; else null.'),
-          setUp_cost: z
+          setUp_amount: z
             .number()
             .nullable()
             .describe('What making that store costs, counted in the cost; null: not known, or no such store.'),

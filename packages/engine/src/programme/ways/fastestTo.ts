@@ -215,7 +215,7 @@ export class FastestTo {
   /** A state's river part and a last stretch by river after its end, from the morning on. */
   riverWith_h(state: number, last_h: number, end: number): number {
     const { riverDay_h } = this.party;
-    if (this.ready.maySleep[end] === 1 || this.river_h[state]! + last_h <= riverDay_h)
+    if (this.ready.maySleep_count[end] === 1 || this.river_h[state]! + last_h <= riverDay_h)
       return withStretch(this.river_h[state]!, last_h, riverDay_h);
     let first = state;
     while (this.next_positions[first]! >= 0 && !this.isRiver(first)) first = this.next_positions[first]!;
@@ -239,7 +239,7 @@ export class FastestTo {
     const stretches: RiverStretch[] = [];
     let change_h = 0;
     for (let at = state; next_positions[at]! >= 0; at = next_positions[at]!) {
-      const maySleep = this.ready.maySleep[Math.floor(at / this.slots)] === 1;
+      const maySleep = this.ready.maySleep_count[Math.floor(at / this.slots)] === 1;
       stretches.push({ hours_h: this.stretchOf_h(at), change_h, isRiver: this.isRiver(at), maySleep });
       if (byRiver_count[next_positions[at]!] === 0) return { stretches, change_h: 0 };
       change_h = this.changeAfter_h(at);

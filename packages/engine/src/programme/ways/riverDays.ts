@@ -36,7 +36,7 @@ export interface RiverStretch {
  * Hours that must follow each other in one day once a stretch by river is begun: on to the first landing where one may sleep.
  *
  * @param stretches - of a river part, in order [h]
- * @param at - the place of the one that is begun
+ * @param at - the place of the one that is begun [count]
  * @param day_h - hours of a day in which boats may be out [h]
  * @returns its hours and those after it [h]; its own alone where all of them are more than a day
  * @definition docs/decisions/0410-nights-where-one-may-sleep.md

@@ -98,7 +98,7 @@ export interface ReadyWays {
   /** By node. */
   readonly changeOver_h: Float64Array;
   /** 1: one may sleep there, by node. Whether at a site is said of crews. */
-  readonly maySleep: Uint8Array;
+  readonly maySleep_count: Uint8Array;
   readonly causes: readonly WayCause[];
   readonly areaIds: readonly string[];
   readonly problems: readonly Problem[];

@@ -16,7 +16,7 @@ export interface RolloutMoney {
 }
 
 /** Tables with costs, and the column each has them in. */
-type Costed = { readonly carriers: 'cost_per_day'; readonly crews: 'cost_per_day'; readonly places: 'setUp_cost' };
+type Costed = { readonly carriers: 'cost_per_day'; readonly crews: 'cost_per_day'; readonly places: 'setUp_amount' };
 
 /** What a day or a store costs, in the programme's currency on the day of its latest price. */
 export class DayCosts {
@@ -47,7 +47,7 @@ export class DayCosts {
     if (currency === null || priceDate === null) {
       const missing = (['currency', 'priceDate'] as const).filter((one) => values[one] === null);
       const link = { table: name, file, row, siteId: null, column, id: String(stated) };
-      const isOnce = column === 'setUp_cost' ? 'yes' : 'no';
+      const isOnce = column === 'setUp_amount' ? 'yes' : 'no';
       this.rows.remark({ ...link, code: 'rollout.cost_unfinished', wholeRow: false }, { missing, isOnce });
       return null;
     }

@@ -111,7 +111,7 @@ export function placesOf(rows: RolloutRows, costs: DayCosts): readonly PlaceFact
       maySleep: maySleep ?? true,
       filledFrom: rows.linked('places', row, 'filledFrom'),
       filledBy: rows.linked('places', row, 'filledBy'),
-      setUp_cost: costs.of('places', 'setUp_cost', row),
+      setUp_amount: costs.of('places', 'setUp_amount', row),
     };
   });
 }

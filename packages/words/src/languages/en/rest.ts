@@ -3021,7 +3021,7 @@ export const rolloutReport = {
   "variant.carriers": "{name}: {isMore, select, yes {{count, number} more} other {{count, number} fewer}}",
   "variant.crews": "{isMore, select, yes {{count, plural, one {# crew more} other {# crews more}}} other {{count, plural, one {# crew fewer} other {# crews fewer}}}}",
   "variant.forwardStore": "without the forward store {name}",
-  "variant.newStore": "{isTwo, select, yes {{crew} and {other} load} other {{crew} loads}} at {name}, a store that is not there yet{isPriced, select, yes { (setting it up is counted)} other { (setting it up is not counted: setUp_cost in places.csv)}}"
+  "variant.newStore": "{isTwo, select, yes {{crew} and {other} load} other {{crew} loads}} at {name}, a store that is not there yet{isPriced, select, yes { (setting it up is counted)} other { (setting it up is not counted: setUp_amount in places.csv)}}"
 } as const;
 export const severities = {
   "blocker": "blocker",

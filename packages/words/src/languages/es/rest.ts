@@ -3021,7 +3021,7 @@ export const rolloutReport = {
   "variant.carriers": "{name}: {isMore, select, yes {{count, number} más} other {{count, number} menos}}",
   "variant.crews": "{isMore, select, yes {{count, plural, one {# cuadrilla más} other {# cuadrillas más}}} other {{count, plural, one {# cuadrilla menos} other {# cuadrillas menos}}}}",
   "variant.forwardStore": "sin el almacén avanzado {name}",
-  "variant.newStore": "{isTwo, select, yes {{crew} y {other} cargan} other {{crew} carga}} en {name}, un almacén que aún no existe{isPriced, select, yes { (se cuenta lo que cuesta montarlo)} other { (no se cuenta lo que cuesta montarlo: setUp_cost en places.csv)}}"
+  "variant.newStore": "{isTwo, select, yes {{crew} y {other} cargan} other {{crew} carga}} en {name}, un almacén que aún no existe{isPriced, select, yes { (se cuenta lo que cuesta montarlo)} other { (no se cuenta lo que cuesta montarlo: setUp_amount en places.csv)}}"
 } as const;
 export const severities = {
   "blocker": "impedimento",
