@@ -15,6 +15,7 @@ it('without a fault all of it is joined, and nothing is told', async () => {
   expect(rollout.places[1]).toEqual({
     ...{ placeId: 'shed', name: 'Tarn shed', kind: 'store', latitude_deg: -8.52, longitude_deg: 125.22 },
     ...{ changeOver_h: 0.5, maySleep: false, filledFrom: 'store', filledBy: 'truck' },
+    setUp_amount: null,
   });
   expect(rollout.ways.find(({ wayId }) => wayId === 'W3')).toEqual({
     ...{

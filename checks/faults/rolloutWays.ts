@@ -49,6 +49,19 @@ export const faultsOfWays: readonly PlantedRollout[] = [
     shows: ({ ways }) => expect(ways[2]!.riverGaugeId).toBeNull(),
   },
   {
+    fault: 'what making a store costs, with its currency and day and without',
+    files: but(
+      'places.csv',
+      ['filledFrom,filledBy', 'filledFrom,filledBy,setUp_amount,currency,priceDate'],
+      ['125.2,,,,', '125.2,,,,,900,USD,2026-02-01'],
+      ['store,truck', 'store,truck,800,,'],
+      ['125.24,,,,', '125.24,,,,,,,'],
+    ),
+    problems: ['rollout.cost_unfinished warning @ places.csv 3 setUp_amount = "800"'],
+    notUsed: [],
+    shows: ({ places }) => expect(places.map(({ setUp_amount }) => setUp_amount)).toEqual([900, null, null]),
+  },
+  {
     fault: 'stores that fill each other in a circle',
     files: but('places.csv', ['125.2,,,,', '125.2,,,shed,truck']),
     problems: [

@@ -9,7 +9,7 @@ const ids = ['A', 'B', 'C', 'D', 'E', 'F'];
 
 const place = (placeId: string): PlaceFacts => ({
   ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h: 1 },
-  ...{ maySleep: true, filledFrom: null, filledBy: null },
+  ...{ maySleep: true, filledFrom: null, filledBy: null, setUp_amount: null },
 });
 const ways = fc.array(
   fc.record({

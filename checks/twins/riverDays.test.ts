@@ -65,7 +65,9 @@ function diaryOf(stretches: readonly ExplainedStretch[], most_h: number): Diary 
   return diary;
 }
 
-function built({ chain, across }: typeof network extends fc.Arbitrary<infer T> ? T : never) {
+type Network = typeof network extends fc.Arbitrary<infer T> ? T : never;
+
+function built({ chain, across }: Pick<Network, 'chain' | 'across'>, noSleep: readonly string[] = []) {
   const way = (wayId: string, from: string, to: string, mode: WayMode, there_h: number): WayFacts => ({
     ...{ wayId, name: null, from, to, mode, length_km: null, there_h, back_h: null, limit_kg: null, limit_L: null },
     ...{ longest_m: null, porters_count: 0, fuel_L_per_km: null, weatherArea: null, riverGaugeId: null },
@@ -82,7 +84,7 @@ function built({ chain, across }: typeof network extends fc.Arbitrary<infer T> ?
   const places = placeIds.map(
     (placeId): PlaceFacts => ({
       ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h: 0.7 },
-      ...{ maySleep: true, filledFrom: null, filledBy: null },
+      ...{ maySleep: !noSleep.includes(placeId), filledFrom: null, filledBy: null, setUp_amount: null },
     }),
   );
   return readyWays({
@@ -126,4 +128,73 @@ it('hours of a river part in the tables of legs are those of a diary kept day by
   );
   expect(long).toBeGreaterThan(1_000);
   expect(waited).toBeGreaterThan(1_000);
+});
+
+/** The earliest end of a chain of ways by river, of all the landings at which one might spend nights: days and hours of the last; null: it cannot be gone so. */
+function earliest(
+  hours: readonly number[],
+  maySleep: readonly boolean[],
+  most_h: number,
+): readonly [days: number, used_h: number] | null {
+  let best: readonly [number, number] | null = null;
+  for (let nights = 0; nights < 2 ** (hours.length - 1); nights++) {
+    const isNight = (at: number) => at > 0 && ((nights >> (at - 1)) & 1) === 1;
+    if (hours.some((_, at) => isNight(at) && !maySleep[at])) continue;
+    const days: number[] = [];
+    for (const [at, own_h] of hours.entries())
+      if (at === 0 || isNight(at)) days.push(own_h);
+      else days.push(days.pop()! + own_h);
+    if (days.some((day_h) => day_h > most_h + 1e-9)) continue;
+    const found = [days.length - 1, days.at(-1)!] as const;
+    if (best === null || found[0] < best[0] || (found[0] === best[0] && found[1] < best[1])) best = found;
+  }
+  return best;
+}
+
+it('a river part whose landings are not all to sleep at ends as early as any choice of nights lets it', () => {
+  const chains = fc.record({
+    chain: fc.array(hours, { minLength: 7, maxLength: 7 }),
+    noSleep: fc.subarray(placeIds, { maxLength: 6 }),
+    riverDay_h: fc.double({ min: 8, max: 16, noNaN: true }),
+  });
+  let [held, longer, impossible] = [0, 0, 0];
+  fc.assert(
+    fc.property(chains, ({ chain, noSleep, riverDay_h }) => {
+      const ready = built({ chain: chain.map((own) => ({ mode: 'river', hours: own })), across: [] }, noSleep);
+      const party = { partyId: 'crew', carrierIds: ['boat', 'truck'], porters_count: 2, riverDay_h };
+      const stops = placeIds.map((id) => ({ stopId: id, place: id, load: null }));
+      const { travels, states } = travelBetween(ready, stops, [party]);
+      const { river_h } = travels[0]!.byPeriod[0]!;
+      for (const [a, from] of stops.entries())
+        for (const [b, to] of stops.entries()) {
+          if (a === b) continue;
+          const [low, high] = [Math.min(a, b), Math.max(a, b)];
+          const own = chain.slice(low, high);
+          const sleeps = placeIds.slice(low, high + 1).map((id) => !noSleep.includes(id));
+          const isBack = a > b;
+          const there = isBack ? [...own].reverse() : own;
+          const starts = isBack ? [...sleeps].reverse() : sleeps;
+          const found = earliest(there, starts, riverDay_h);
+          if (found === null) {
+            impossible++;
+            continue;
+          }
+          const [days, used_h] = found;
+          expect(river_h[a * stops.length + b]).toBeCloseTo(days * riverDay_h + used_h, 4);
+          const told = explainedWay(ready, { from, to, party, state: states[0]! });
+          expect(told.stretches?.map(({ maySleep }) => maySleep)).toEqual(starts.slice(0, -1));
+          held++;
+          const anywhere = earliest(
+            there,
+            starts.map(() => true),
+            riverDay_h,
+          )!;
+          if (anywhere[0] < days || anywhere[1] < used_h - 1e-6) longer++;
+        }
+    }),
+    { numRuns, seed: 20261128 },
+  );
+  expect(held).toBeGreaterThan(1_000);
+  expect(longer).toBeGreaterThan(100);
+  expect(impossible).toBeGreaterThan(10);
 });

@@ -31,7 +31,7 @@ const carrierOf: readonly { readonly id: string; readonly mode: CarrierMode; rea
 
 const place = (placeId: string, changeOver_h: number | null): PlaceFacts => ({
   ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h },
-  ...{ maySleep: true, filledFrom: null, filledBy: null },
+  ...{ maySleep: true, filledFrom: null, filledBy: null, setUp_amount: null },
 });
 
 const node = fc.constantFrom(...placeIds);

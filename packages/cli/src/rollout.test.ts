@@ -78,12 +78,42 @@ describe('rollout of a programme', () => {
       ...report.crews.map(({ crewId }) => `itinerary-${crewId}.txt`),
       ...trips.map(({ tripId }) => `manifest-${tripId}.txt`),
     ];
-    expect((await readdir(out)).toSorted()).toEqual(['rollout.txt', ...written, ...texts].toSorted());
+    expect((await readdir(out)).toSorted()).toEqual(['kept', 'rollout.txt', ...written, ...texts].toSorted());
     expect((await read('manifests.csv')).split(/\r?\n/)[0]).toContain('mass_kg');
     expect(await read('plan.csv')).toContain("'=1+1");
     const all = (await Promise.all(texts.map(read))).join(' ').replace(/\s+/g, ' ');
     expect(all).toContain('on the river to Tarn jetty, 2 hours');
-    expect(all).toContain('work at Lower Tarn, 80 people');
+    expect(all).toContain('Work at Lower Tarn, 80 people.');
+  });
+
+  it('tells in an itinerary where each night of a trip is spent, and days of rest', async () => {
+    const into = join(room, 'nights');
+    const path = await programme('nights-of', {
+      // A day's way to a landing, a day's way to the site, and work over a Sunday.
+      sites: sites.slice(2),
+      crews: tables.crews.slice(0, 1).map((crew) => ({ ...crew, restDays: 'sun' })),
+      ways: tables.ways.map((way) => ({ ...way, there_h: way.wayId === 'W1' ? 7 : 4.87654321, back_h: 5 })),
+    });
+    const planned = rolloutReport.parse(
+      JSON.parse((await eavewell('rollout', path, '--json', ...quick, '--from', '2027-01-08', '--out', into)).out),
+    );
+    const [trip] = planned.crews[0]!.trips;
+    expect([trip!.leaves, trip!.stops[0]!.arrives, trip!.stops[0]!.handOver]).toEqual([
+      '2027-01-08',
+      '2027-01-09',
+      '2027-01-12',
+    ]);
+    const text = plain(await readFile(join(into, 'itinerary-east.txt'), 'utf8'));
+    const days = text.split(/ (?=\d+ January 2027 (?:On|Day|Hand|Work))/).slice(1);
+    expect(days.map((day) => /^\d+/.exec(day)![0])).toEqual(['8', '9', '10', '12', '13']);
+    expect(days[0]).toMatch(/Night at Tarn jetty\.$/);
+    expect(days[1]).toMatch(/Work at Upper Tarn, 120 people\. Night at Upper Tarn\.$/);
+    expect(days[2]).toMatch(/Day of rest\. Nights at Upper Tarn, until 12 January 2027\.$/);
+    expect(days[3]).toMatch(/Hand over Upper Tarn, .* Night (?:at|on the way to) Tarn jetty\.$/);
+    expect(days[4]).toContain('Back at Harbour store.');
+    // A table is read by people; the report has all digits. An hour goes to changing over.
+    expect(trip!.legs[0]!.stretches[1]!.hours_h).toBeCloseTo(4.87654321, 8);
+    expect(await readFile(join(into, 'itineraries.csv'), 'utf8')).toMatch(/,foot,5\.88,/);
   });
 
   it('lists each trip with boxes to tick, and no load of a boat without its cautions', async () => {
@@ -121,7 +151,7 @@ describe('rollout of a programme', () => {
   });
 
   it('sums the fuel that is burnt on the way with the parts', async () => {
-    const into = join(room, 'burning');
+    const into = join(room, 'burnt');
     const boats = [{ ...carrier, fuel_L_per_km: 2, carrierId: 'boat', name: 'Boat', mode: 'boat' }];
     const path = await programme('burning', { carriers: boats, sites: sites.slice(0, 1) });
     await eavewell('rollout', path, ...quick, '--out', into);

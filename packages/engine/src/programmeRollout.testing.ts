@@ -25,7 +25,7 @@ export const firstDay = readIsoDay('2027-01-04')!; // a Monday
 
 export const place = (placeId: string, rest: Partial<PlaceFacts> = {}): PlaceFacts => ({
   ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h: null },
-  ...{ maySleep: true, filledFrom: null, filledBy: null },
+  ...{ maySleep: true, filledFrom: null, filledBy: null, setUp_amount: null },
   ...rest,
 });
 

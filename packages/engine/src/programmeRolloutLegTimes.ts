@@ -1,5 +1,5 @@
 import { type Crew, type RolloutProblem, stretchDays, type WorkDays } from './programme/rollout/index.ts';
-import type { ExplainedWay } from './programme/ways/index.ts';
+import { type ExplainedWay, type RiverStretch, toSleep_h } from './programme/ways/index.ts';
 
 /** When one stretch of a leg is gone, as a plan tells times; a change of carrier before it is made where it begins. */
 export interface StretchTimes {
@@ -30,6 +30,9 @@ export function stretchTimes(
   const isRiver = stretches.map(({ mode }) => mode === 'river');
   const [first, last] = [isRiver.indexOf(true), isRiver.lastIndexOf(true)];
   const boats_h = Math.min(work_h_per_day, riverEnds_h);
+  const part = stretches.slice(first, last + 1).map(({ hours_h, changeOver_h, maySleep }, at): RiverStretch => {
+    return { hours_h, change_h: changeOver_h, isRiver: isRiver[first + at]!, maySleep };
+  });
   const times: StretchTimes[] = [];
   let now = time;
   for (const [at, { hours_h, changeOver_h }] of stretches.entries()) {
@@ -38,8 +41,8 @@ export function stretchTimes(
     // A change before the first boat is made on land, and need not be done while boats may be out.
     const change = { day_h: work_h_per_day, most_h: at > first ? most_h : work_h_per_day, inOne_h: 0 };
     const changed = stretchDays(calendar, now, changeOver_h, change);
-    // What takes longer than a day begins in a morning.
-    const whole_h = at === first ? river_h : isBoats && isRiver[at] ? hours_h : 0;
+    // What takes longer than a day begins in a morning; what is begun gets to where one may sleep.
+    const whole_h = at === first ? river_h : isBoats && isRiver[at] ? toSleep_h(part, at - first, boats_h) : 0;
     const inOne_h = Math.min(whole_h, boats_h);
     const gone = changed && stretchDays(calendar, changed.ends, hours_h, { day_h: work_h_per_day, most_h, inOne_h });
     if (changed === null || gone === null) break;

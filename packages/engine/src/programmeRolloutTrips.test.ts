@@ -126,6 +126,33 @@ describe('legs of a trip', () => {
     }
     expect(rivers).toBe(60 * 4);
   });
+
+  it('have no night at a landing where nobody may sleep, and end when the evaluator says', () => {
+    const nightsAtShoal = (maySleep: boolean) => {
+      const places = [place('town'), place('bend'), place('shoal', { maySleep }), place('shore')];
+      let nights = 0;
+      for (let at = 0; at < 60; at++) {
+        const hours = (nth: number) => 0.6 + ((at * 7 + nth * 11) % 25) / 10;
+        const ways = [
+          way('W1', 'town', 'bend', 'river', hours(1)),
+          way('W2', 'bend', 'shoal', 'river', hours(2)),
+          way('W3', 'shoal', 'shore', 'river', hours(3)),
+          way('W4', 'shore', 'V1', 'river', hours(4)),
+        ];
+        const legs = legsOf(['V1'], { places, ways, crews: [crew('A', { mostDaysAway: null })] }, 0.3 + (at % 5));
+        expect(legs).toHaveLength(2);
+        for (const { times, arrives, way: gone } of legs) {
+          expect(times.at(-1)!.ends).toBeCloseTo(arrives!, 4);
+          for (const [nth, { from }] of gone!.stretches.entries())
+            if (from === 'shoal')
+              nights += Math.floor(times[nth]!.begins + 1e-6) - Math.floor(times[nth - 1]!.ends - 1e-6);
+        }
+      }
+      return nights;
+    };
+    expect(nightsAtShoal(true)).toBeGreaterThan(10);
+    expect(nightsAtShoal(false)).toBe(0);
+  });
 });
 
 describe('legs of what is brought between stores', () => {

@@ -1,5 +1,5 @@
 import type { Problem } from '@eavewell/engine';
-import { guardText, isDecimalComma, readRows, type Table, tableProblem } from '@eavewell/tables';
+import { guardText, isDecimalComma, readCell, readRows, type Table, tableProblem } from '@eavewell/tables';
 import { findSeparator } from './findSeparator.ts';
 import { readCsvFile } from './readCsvFile.ts';
 import { type Separator, splitCsv } from './splitCsv.ts';
@@ -49,8 +49,11 @@ function isKept(bytes: Uint8Array, { table, rows, added }: TableEdit): boolean {
   const csv = readCsvFile(bytes, { file: table.file, columns: Object.keys(table.columns), needed: true });
   const read = readRows(table, csv.header, csv.rows, { file: table.file, decimalComma: csv.decimalComma });
   const byRow = new Map(read.rows.map(({ row, values }) => [row, values as Readonly<Record<string, unknown>>]));
+  // A text stands for what it is read as: a day, a yes, a number.
+  const meant = (name: string, value: string | number | null) =>
+    typeof value === 'string' ? readCell(table.columns[name]!, value, csv).value : value;
   const isSame = (values: Readonly<Record<string, unknown>> | undefined, wanted: RowValues) =>
-    values !== undefined && Object.entries(wanted).every(([name, value]) => values[name] === value);
+    values !== undefined && Object.entries(wanted).every(([name, value]) => values[name] === meant(name, value));
   const last = [...byRow.values()].slice(-added.length);
   return (
     rows.every(({ row, values }) => isSame(byRow.get(row), values)) &&

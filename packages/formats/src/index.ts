@@ -1,6 +1,7 @@
 export { type ColumnsOfFolder, columnsPlace, readColumnsFile, saveColumns } from './columnsSaved.ts';
 export { foldersProposals } from './foldersProposals.ts';
 export type { Kept } from './keepFiles.ts';
+export { filesOfPlans, type PlanTables, withPlan } from './keepPlan.ts';
 export { type FilesToKeep, replaceFiles, withPositions, withWays } from './keepPositions.ts';
 export { likelyTable } from './likelyTable.ts';
 export { limitedZip, type ZipFault, type ZipLimits, type ZipRead } from './limitedZip.ts';

@@ -21,7 +21,8 @@ export type FilesToKeep = { readonly files: ReadonlyMap<string, Uint8Array | str
 const rounded = (value: number) => Number(value.toFixed(positionDecimals));
 const tables: readonly PositionTable[] = ['sites', 'gauges', 'places'];
 
-async function edited(folder: string, edit: TableEdit): Promise<Uint8Array | Problem> {
+/** A table of the folder as it is to be, or why it cannot be. */
+export async function edited(folder: string, edit: TableEdit): Promise<Uint8Array | Problem> {
   const { file } = edit.table;
   const found = await readFileBytes(folder, file);
   if (found.bytes === null) return found.problem ?? tableProblem('positions.table_missing', { file }, { value: file });

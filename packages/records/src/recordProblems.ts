@@ -23,6 +23,7 @@ export const recordProblems = {
   'change.key_differs': 'blocker', // expected: the key its cells make
   'change.table_as_file': 'blocker', // value: the table's file, which is kept letter for letter
   'change.unsound': 'blocker', // no record can be made of it
+  'change.plan_outlived': 'blocker', // value: sites and crews a plan names that are not there any more; count
   'change.nothing_to_undo': 'blocker',
   'change.nothing_to_redo': 'blocker',
   'change.changed_since': 'warning', // count of cells that stay because they were changed since

@@ -14,6 +14,7 @@ export { type ChangeSince, type ChangesSince, changedSaid, type RowChanged } fro
 export type { ComparedGiven } from './rolloutCompared.ts';
 export { rolloutComparison } from './rolloutComparison.ts';
 export { daysOfTrip, type TripDated, type TripDay, type TripEvent } from './rolloutDays.ts';
+export { legSaid, type TripDaySaid, tripDaysSaid } from './rolloutDaysSaid.ts';
 export { loadOfHaul } from './rolloutHauls.ts';
 export { type AboardLine, loadOfTrip, type StopLoad, type TripLoad, type TripLoaded } from './rolloutLoad.ts';
 export { againstSaid, kg, massAboard, massOf, type TotalSaid, totalsOfHaul, totalsOfLoad } from './rolloutLoadSaid.ts';

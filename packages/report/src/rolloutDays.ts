@@ -30,6 +30,8 @@ export interface TripDay {
   /** What is said of a night that is spent at no place; null: it is at one. */
   readonly night: string | null;
   readonly isOnRiver: boolean;
+  /** Does the crew rest, as its days of work say? */
+  readonly isRest: boolean;
 }
 
 /**
@@ -37,7 +39,7 @@ export interface TripDay {
  *
  * @param dated - the trip with its legs
  * @param store - where it loads, where the first leg does not say so
- * @returns days on which something is begun or ended, and those of a leg by river between, in order; other days between are spent at the work that was begun
+ * @returns days on which something is begun or ended, the first of rest, of another night and of a leg by river between, in order; other days between are spent at the work that was begun
  * @law every leg and every stop stands once
  * @definition ours: docs/decisions/0368-paper-of-a-trip.md
  */
@@ -73,15 +75,24 @@ export function daysOfTrip({ trip, legs, aboard, days }: TripDated, store: strin
   const last = legs.at(-1);
   if (last !== undefined) events.push({ day: later(day, trip.back), event: { kind: 'home', placeId: last.to } });
   const told = new Map(days.map((one) => [one.day, one] as const));
-  const between = days.map((one) => one.day).filter((one) => onRiver.some(([from, to]) => from < one && one < to));
+  const between = days
+    .filter((one, nth) => {
+      const [before, last] = [days[nth - 1], nth === days.length - 1];
+      const isOtherNight = before !== undefined && !last && nightOf(before) !== nightOf(one);
+      const isOtherRest = one.isRest === true && before?.isRest !== true;
+      return isOtherRest || isOtherNight || onRiver.some(([from, to]) => from < one.day && one.day < to);
+    })
+    .map((one) => one.day);
   return [...new Set([...events.map((one) => one.day), ...between])].sort().map((one) => {
     const own = events.filter((event) => event.day === one).map(({ event }) => event);
     // Where nobody knows on which of them a boat is out, all days of the leg are days on a river.
     const isOnRiver = told.get(one)?.isAfloat ?? onRiver.some(([from, to]) => from <= one && one <= to);
-    const { sleeps = null, night = null } = told.get(one) ?? {};
-    return { day: one, events: own, sleeps, night, isOnRiver };
+    const { sleeps = null, night = null, isRest = false } = told.get(one) ?? {};
+    return { day: one, events: own, sleeps, night, isOnRiver, isRest };
   });
 }
+
+const nightOf = ({ sleeps, night }: TripDated['days'][number]) => sleeps ?? night ?? null;
 
 const later = (day: string, perhaps: string | null): string => (perhaps !== null && perhaps > day ? perhaps : day);
 

@@ -19,16 +19,16 @@ const leg = (
 const nights = (back: string, legs: readonly TripLeg[]) =>
   daysOf(back, legs).map(({ sleeps, said }) => sleeps ?? said.join());
 
-function daysOf(back: string, legs: readonly TripLeg[]) {
-  const problem = { firstDay: 20_822 } as RolloutProblem;
+function daysOf(back: string, legs: readonly TripLeg[], works = new Uint8Array(9).fill(1)) {
+  const problem = { firstDay: 20_822, crews: [{ crewId: 'east', works }] } as unknown as RolloutProblem;
   const trip = {
     state: 'planned',
     leaves: '2027-01-04',
     back,
     stops: [{ siteId: 'V1' }, { siteId: 'V2' }],
   } as SheetTrip;
-  const told = { problem, language: english, nameOf: new Map([['town', 'Town']]) };
-  return nightsOf(told, trip, legs, { base: 'town' } as CrewFacts);
+  const told = { problem, language: english, nameOf: new Map([['town', 'Town']]), noSleep: new Set(['shoal']) };
+  return nightsOf(told, trip, legs, { crewId: 'east', base: 'town' } as CrewFacts);
 }
 
 describe('nights of a trip', () => {
@@ -49,6 +49,31 @@ describe('nights of a trip', () => {
     const legs = [leg('town', 'V1', { leaves: 0, arrives: 2.5, times }, ['landing'], 'river')];
     expect(nights('2027-01-07', legs)).toEqual(['landing', 'landing', 'V1', '']);
     expect(daysOf('2027-01-07', legs).map(({ isAfloat }) => isAfloat)).toEqual([true, false, true, false]);
+  });
+
+  it('at a place where nobody may sleep are told with that', () => {
+    const times = [
+      { begins: 0, ends: 0.5 },
+      { begins: 1, ends: 1.5 },
+    ];
+    const legs = [leg('town', 'V1', { leaves: 0, arrives: 1.5, times }, ['shoal'], 'river')];
+    const said =
+      'Nobody may sleep at shoal, as places.csv has it: settle where the crew sleeps instead before it leaves.';
+    expect(daysOf('2027-01-06', legs).map(({ sleeps, night }) => [sleeps, night ?? null])).toEqual([
+      ['shoal', said],
+      ['V1', null],
+      [null, null],
+    ]);
+  });
+
+  it('after days of rest are told as such', () => {
+    const legs = [leg('town', 'V1', { leaves: 0, arrives: 0.25, times: [{ begins: 0, ends: 0.25 }] })];
+    const days = daysOf('2027-01-06', legs, Uint8Array.of(1, 0, 1));
+    expect(days.map(({ sleeps, isRest }) => [sleeps, isRest ?? false])).toEqual([
+      ['V1', false],
+      ['V1', true],
+      [null, false],
+    ]);
   });
 
   it('are spent on the bank where one way by river takes longer than a day', () => {

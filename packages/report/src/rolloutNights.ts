@@ -1,4 +1,4 @@
-import { type CrewFacts, isoDay, readIsoDay, type TripLeg } from '@eavewell/engine';
+import { type CrewFacts, isoDay, type ProgrammeFacts, readIsoDay, type TripLeg } from '@eavewell/engine';
 import type { RolloutTripAnswer, SheetTrip } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import type { SheetTold } from './rolloutSheetTold.ts';
@@ -7,6 +7,8 @@ import type { SheetTold } from './rolloutSheetTold.ts';
 export interface NightsTold extends Pick<SheetTold, 'problem'> {
   readonly language: Pick<Language, 'say'>;
   readonly nameOf: ReadonlyMap<string, string>;
+  /** Places where no crew may sleep, by id. */
+  readonly noSleep: ReadonlySet<string>;
 }
 
 /**
@@ -14,7 +16,7 @@ export interface NightsTold extends Pick<SheetTold, 'problem'> {
  * get to the next, it sleeps on the way, and that is said; on a river only where one way takes longer than a day: on the bank. Of a trip that left the days of its legs are not known: only its first and last are told.
  */
 export function nightsOf(
-  { problem, language, nameOf }: NightsTold,
+  { problem, language, nameOf, noSleep }: NightsTold,
   trip: SheetTrip,
   legs: readonly TripLeg[],
   crew: CrewFacts,
@@ -30,13 +32,23 @@ export function nightsOf(
     return {
       ...{ day: isoDay(day), said: [], sleeps },
       ...(night === null || night.to === null ? {} : nightSaid(betweenPlaces(night, night.to, language, nameOf))),
+      ...(sleeps !== null && noSleep.has(sleeps) ? nightSaid(notHere(sleeps, language, nameOf)) : {}),
       ...afloatOn(legs, day - problem.firstDay),
+      ...restOn(problem, crew, day - problem.firstDay),
       siteIds: sleeps !== null && sites.has(sleeps) ? [sleeps] : [],
     };
   });
 }
 
 const nightSaid = (night: string) => ({ said: [night], night });
+
+/** Where nobody may sleep is said of a place; which other there is nobody has entered. */
+const notHere = (place: string, { say }: NightsTold['language'], nameOf: NightsTold['nameOf']): string =>
+  say('rolloutAnswers.day.nightNotHere', { place: nameOf.get(place) ?? place });
+
+/** Places where no crew may sleep, as the tables say. */
+export const noSleepIn = ({ rollout }: Pick<ProgrammeFacts, 'rollout'>): ReadonlySet<string> =>
+  new Set(rollout.places.flatMap(({ placeId, maySleep }) => (maySleep ? [] : [placeId])));
 
 /** What is said of a night that is spent at no place. */
 function betweenPlaces(
@@ -49,6 +61,12 @@ function betweenPlaces(
   return isOnRiver
     ? say('rolloutAnswers.day.nightOnBank', { from, to: place })
     : say('rolloutAnswers.day.nightOnWay', { place });
+}
+
+/** Does the crew rest on a day? Left out where it works. */
+function restOn({ crews }: NightsTold['problem'], { crewId }: CrewFacts, day: number): { readonly isRest?: true } {
+  const works = crews.find((one) => one.crewId === crewId)?.works;
+  return works !== undefined && works[day] === 0 ? { isRest: true } : {};
 }
 
 /** Is a way by river gone on a day? Left out where the times of a leg's ways are not known. */

@@ -3,7 +3,7 @@ import type { RolloutReport, RolloutTripAnswer, RolloutTripReport, SheetTrip } f
 import type { Language } from '@eavewell/words';
 import { haulLegsOf, haulsFor } from './rolloutHauls.ts';
 import { leanedOn } from './rolloutLeans.ts';
-import { nightsOf } from './rolloutNights.ts';
+import { nightsOf, noSleepIn } from './rolloutNights.ts';
 import { crewFigures } from './rolloutSheetCrews.ts';
 import { type RolloutGiven, toldOf } from './rolloutTold.ts';
 import { aboardOf, carrierOf, haulsWith, massesBeside } from './rolloutTripAnswer.ts';
@@ -44,6 +44,7 @@ export function crewsOnPaper(
   const { facts, problem } = given;
   const leans = leanedOn(report.problems);
   const told = toldOf(given, language);
+  const noSleep = noSleepIn(facts);
   const nameOf = new Map([
     ...report.places.map(({ id, name }) => [id, name] as const),
     ...facts.sites.map(({ siteId, name }) => [siteId, name] as const),
@@ -65,7 +66,7 @@ export function crewsOnPaper(
             carriers: carriers.map(carrierOf),
             hauls: haulsWith(haulsFor(report, trip.tripId), haulLegsOf(told, trip.tripId), facts),
             ...massesBeside(crewFacts.people_count, trip.fuel_L),
-            days: nightsOf({ problem, language, nameOf }, dated, given.legsOf(at, nth), crewFacts),
+            days: nightsOf({ problem, language, nameOf, noSleep }, dated, given.legsOf(at, nth), crewFacts),
             places: report.places.map(({ id, name }) => ({ placeId: id, name })),
           };
         }),

@@ -13,7 +13,7 @@ import { daysOfTrip, type TripDay } from './rolloutDays.ts';
 import { haulLegsOf, haulsFor, haulsOf } from './rolloutHauls.ts';
 import type { LeanedOn } from './rolloutLeans.ts';
 import { type AboardLine, fuelOf_kg } from './rolloutLoad.ts';
-import { nightsOf } from './rolloutNights.ts';
+import { nightsOf, noSleepIn } from './rolloutNights.ts';
 import { sheetTold } from './rolloutSheet.ts';
 import { crewFigures, pastTrip, plannedTrip } from './rolloutSheetCrews.ts';
 import type { SheetGiven, SheetTold } from './rolloutSheetTold.ts';
@@ -50,7 +50,7 @@ export function rolloutTrip(given: SheetGiven, trip: TripGiven, language: Langua
   const aboard = trip.aboardFor(found.trip.stops.map(({ siteId }) => siteId)).map((one) => aboardOf(one, told.leans));
   const carriers = facts.kit.carriers.filter(({ carrierId }) => crew.carrierIds.includes(carrierId));
   const hauls = haulsWith(haulsFor({ hauls: haulsOf(told) }, trip.tripId), haulLegsOf(told, trip.tripId), facts);
-  const nights = nightsOf(told, found.trip, found.legs, crew);
+  const nights = nightsOf({ ...told, noSleep: noSleepIn(facts) }, found.trip, found.legs, crew);
   const dated = { trip: found.trip, legs, aboard, days: nights };
   return {
     ...{ stamp: given.stamp, programme: facts.settings.programme, planId: plan.planId, plan: plan.name },
@@ -143,7 +143,11 @@ function daysSaid(
     );
     return {
       ...night,
-      said: [...found.map((event) => eventSaid(told, event)), ...night.said],
+      said: [
+        ...found.map((event) => eventSaid(told, event)),
+        ...(night.isRest === true ? [told.language.say('rolloutAnswers.day.rest')] : []),
+        ...night.said,
+      ],
       siteIds: [...new Set([...night.siteIds, ...sites])],
     };
   });

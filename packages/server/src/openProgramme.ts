@@ -27,6 +27,11 @@ export interface Now {
   offset_min(): number;
 }
 
+export const computerClock: Now = {
+  at: () => new Date().toISOString(),
+  offset_min: () => -new Date().getTimezoneOffset(),
+};
+
 /** Where a record comes from, and what it takes back. */
 interface Origin {
   readonly by: string;

@@ -11,7 +11,7 @@ import { freshKeys, type Keys } from './http/guard.ts';
 import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
 import { Kits } from './kits/kits.ts';
-import type { Now } from './openProgramme.ts';
+import { computerClock } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
 import { FoundPlans } from './rollouts/foundPlans.ts';
@@ -56,11 +56,6 @@ export interface Served {
   readonly programmes: number;
   close(): Promise<void>;
 }
-
-const computerClock: Now = {
-  at: () => new Date().toISOString(),
-  offset_min: () => -new Date().getTimezoneOffset(),
-};
 
 /** The built file a thread is started with, from the sources as from what is built. */
 const threadFile = (name = 'thread') =>

@@ -3248,6 +3248,8 @@ export interface paths {
                                 day: string;
                                 /** @description Is a way by river gone that day? Left out: not known. */
                                 isAfloat?: boolean;
+                                /** @description Does the crew rest that day? Left out: it works, or nobody knows. */
+                                isRest?: boolean;
                                 /** @description What is said of a night that is spent at no place. */
                                 night?: string;
                                 /** @description What the crew does that day, in order. */

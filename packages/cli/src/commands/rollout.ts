@@ -1,5 +1,3 @@
-import { readdir, rm, stat } from 'node:fs/promises';
-import { join } from 'node:path';
 import {
   aboardForSites,
   aboardOfTrip,
@@ -12,8 +10,10 @@ import {
   haulRunLegs,
   type Problem,
   type ProgrammeFacts,
+  pairedVariants,
   type ReadyRollout,
   type RolloutPlan,
+  type RolloutProblem,
   type RolloutVariant,
   readIsoDay,
   readyKit,
@@ -27,40 +27,43 @@ import {
   type WaitingBounds,
   waitingBounds,
 } from '@eavewell/engine';
-import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
 import {
-  type CrewOfPaper,
   crewsOnPaper,
   isOfPlans,
   isOfRollout,
   type OnPaperGiven,
   type RolloutGiven,
   rolloutReport,
-  rolloutSheets,
 } from '@eavewell/report';
-import type { RolloutReport } from '@eavewell/tables';
 import { threadWork } from '@eavewell/work';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { paperLanguageOf } from '../packs/paperLanguage.ts';
 import { rolloutPage } from '../print/rolloutPage.ts';
-import { rolloutPapers } from '../print/rolloutPapers.ts';
-import { rolloutPdfs } from '../print/rolloutPdfs.ts';
 import { Sheet } from '../print/sheet.ts';
-import { paperLook, write } from '../print/terminal.ts';
+import { write } from '../print/terminal.ts';
 import { json } from '../report/jsonReport.ts';
 import type { PlanMade, PlanWanted } from '../threads/tasks.ts';
 import type { Context } from './context.ts';
-import type { FolderFound, FromData } from './folderOrData.ts';
-import { makeOutFolder } from './outFolder.ts';
+import type { FolderFound } from './folderOrData.ts';
 import { readFolder } from './readFolder.ts';
 import { boundsAndStrong } from './rolloutBound.ts';
 import { keptOf, planFollowed, searchedFrom } from './rolloutFrom.ts';
+import {
+  type FoundToKeep,
+  type KeepOptions,
+  keepAsked,
+  keepFound,
+  refuseTaken,
+  writePlanTables,
+} from './rolloutKeep.ts';
+import { refuseFolder, writeAll, writePdfs } from './rolloutOut.ts';
+import { tellProblems } from './tellProblems.ts';
 
 const { rollout: words } = spoken.commandLine;
 
-export interface RolloutOptions extends FromData {
+export interface RolloutOptions extends KeepOptions {
   readonly seconds?: string;
   readonly tries?: string;
   readonly seed?: string;
@@ -71,7 +74,6 @@ export interface RolloutOptions extends FromData {
   readonly futures?: string;
   readonly strongBound?: string;
   readonly compare?: boolean;
-  readonly out?: string;
   readonly overwrite?: boolean;
   /** A language of paper, or true: that of the terminal. */
   readonly pdf?: string | true;
@@ -101,15 +103,17 @@ const threads_count = 2;
 
 /** Who goes where, when, by which way: a plan with its dates, what bounds it, and how sure it is. */
 export async function rolloutCommand(
-  { path: folder }: FolderFound,
+  folder: FolderFound,
   options: RolloutOptions,
   context: Context,
 ): Promise<ExitCode> {
   const asked = whatIsAsked(options);
+  const keeping = await keepAsked(options, folder);
   if (options.pdf !== undefined && options.out === undefined) throw new WrongUse(words.pdfNeedsOut);
   if (typeof options.pdf === 'string') paperLanguageOf(options.pdf);
   if (options.out !== undefined) await refuseFolder(options.out, options.overwrite === true);
-  const read = await readFolder(folder, context);
+  const read = await readFolder(folder.path, context);
+  refuseTaken(keeping, read.facts);
   const found = await foundAt(read.facts, asked, context);
   const bears = (problem: Problem) => isOfRollout(problem) || (found.replanned != null && isOfPlans(problem));
   const given = { ...found, problems: [...read.problems.filter(bears), ...found.problems] };
@@ -117,43 +121,27 @@ export async function rolloutCommand(
   context.progress.done();
   const sheet = new Sheet(context.look);
   rolloutPage(sheet, report);
+  const planOn = words.planOn(spoken.numbers.date(report.day));
+  const { name } = keeping;
+  const kept = name === null ? null : await keepFound(found, { ...keeping, name }, folder);
   if (options.out !== undefined) {
-    const crews = crewsOnPaper(report, found, words.planOn(spoken.numbers.date(report.day)), spoken);
+    const crews = crewsOnPaper(report, found, name ?? planOn, spoken);
     await writeAll(options.out, report, crews);
+    const tables = await writePlanTables(options.out, found, keeping, planOn);
     sheet.blank();
     if (options.pdf !== undefined) await writePdfs(options.out, { report, crews, pdf: options.pdf }, sheet);
     sheet.line(words.written(options.out));
+    if (tables !== null) sheet.line(words.keep.tables(tables));
+  }
+  if (kept !== null && 'said' in kept) {
+    sheet.blank();
+    sheet.line(kept.said);
   }
   await write(context.around.stdout, options.json ? `${json(report)}\n` : sheet.text());
-  return report.problems.some(({ severity }) => severity === 'blocker') ? exitCodes.blocker : exitCodes.done;
-}
-
-/** Tables for other programs, and texts for crews: without colours, whatever the screen has. */
-async function writeAll(out: string, report: RolloutReport, crews: readonly CrewOfPaper[]): Promise<void> {
-  await removePapers(out);
-  for (const one of rolloutSheets(report)) await writeFileWhole(join(out, `${one.name}.csv`), plainCsv(one));
-  const page = new Sheet(paperLook);
-  rolloutPage(page, report);
-  const papers = [{ file: 'rollout.txt', text: page.text() }, ...rolloutPapers(report, crews, paperLook)];
-  for (const { file, text } of papers) await writeFileWhole(join(out, file), text);
-}
-
-/** Manifests and itineraries to be printed; what has a letter no face has is told, and not written. */
-async function writePdfs(
-  out: string,
-  { report, crews, pdf }: { report: RolloutReport; crews: readonly CrewOfPaper[]; pdf: string | true },
-  sheet: Sheet,
-): Promise<void> {
-  const options = { printedOn: report.day, printedAt: null };
-  for await (const made of rolloutPdfs(crews, pdf === true ? spoken.code : pdf, options))
-    if ('bytes' in made) await writeFileWhole(join(out, made.file), made.bytes);
-    else for (const said of made.said) sheet.line(words.pdfNotMade(made.file, said));
-}
-
-/** Papers of an older plan must not lie among those of this one: somebody would load by them. */
-async function removePapers(out: string): Promise<void> {
-  for (const file of await readdir(out))
-    if (/^((itinerary|manifest)-.+\.(txt|pdf)|changes\.csv)$/.test(file)) await rm(join(out, file));
+  const isRefused = kept !== null && 'problems' in kept;
+  if (isRefused) tellProblems(kept.problems, context.around);
+  const { blocker, done } = exitCodes;
+  return isRefused || report.problems.some(({ severity }) => severity === 'blocker') ? blocker : done;
 }
 
 function whatIsAsked(options: RolloutOptions): Asked {
@@ -183,17 +171,11 @@ function wholeNumber(text: string | undefined, option: string, least: number, mo
   return value;
 }
 
-/** A folder for the tables replaces none that are there unless that is asked for. */
-async function refuseFolder(path: string, mayReplace: boolean): Promise<void> {
-  const isThere = await stat(join(path, 'plan.csv')).then(
-    () => true,
-    () => false,
-  );
-  if (isThere && !mayReplace) throw new WrongUse(words.isThere(path));
-  await makeOutFolder(path);
-}
-
-async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): Promise<RolloutGiven & OnPaperGiven> {
+async function foundAt(
+  facts: ProgrammeFacts,
+  asked: Asked,
+  context: Context,
+): Promise<RolloutGiven & OnPaperGiven & FoundToKeep> {
   const { today, firstDay, seed, isAnew } = asked;
   const followed = planFollowed(facts, asked.planId);
   const kit = readyKit(facts, today);
@@ -221,7 +203,8 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     aboardFor: (siteIds) => aboardForSites(siteIds, linesOf, kit),
     compared: asked.isCompared
       ? await comparedOf(
-          rolloutVariants(ready.problem, readyRollout(facts, sites, { ...from, hasPossibleStores: true }).problem),
+          ready.problem,
+          readyRollout(facts, sites, { ...from, hasPossibleStores: true }).problem,
           found.plan,
           asked,
           context,
@@ -233,23 +216,29 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
 
 /** The same with other crews, carriers and stores, two at a time, each searched on from the plan for as long again: one crew more is never worse for being searched for too shortly. */
 async function comparedOf(
-  variants: readonly RolloutVariant[],
+  problem: RolloutProblem,
+  possible: RolloutProblem,
   start: RolloutPlan,
   { seed, seconds, tries }: Asked,
   { progress }: Context,
 ): Promise<RolloutGiven['compared']> {
   const work = threadWork(new URL('../threads/thread.js', import.meta.url), threads_count);
-  try {
-    let done = 0;
-    return await Promise.all(
+  let [done, all] = [0, 0];
+  const each = (variants: readonly RolloutVariant[]) => {
+    all += variants.length;
+    return Promise.all(
       variants.map(async (variant) => {
         const wanted: PlanWanted = { problem: variant.problem, start, seed, seconds, tries };
         const made = await work.start<PlanMade>('plan', wanted).result;
         done += 1;
-        progress.at(() => words.comparing(done, variants.length));
+        progress.at(() => words.comparing(done, all));
         return { ...made, change: variant.change, crews_count: variant.problem.crews.length };
       }),
     );
+  };
+  try {
+    const tried = await each(rolloutVariants(problem, possible));
+    return [...tried, ...(await each(pairedVariants(possible, tried)))];
   } finally {
     await work.close();
   }

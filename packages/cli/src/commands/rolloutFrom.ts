@@ -6,6 +6,7 @@ import {
   type Outcome,
   type PlanAsked,
   type PlanFacts,
+  type PlanRows,
   type Problem,
   type ProgrammeFacts,
   planRollout,
@@ -26,7 +27,9 @@ interface Searched {
   readonly plan: RolloutPlan;
   readonly outcome: Outcome;
   readonly tries_count: number;
-  readonly tripIds?: readonly (readonly string[])[];
+  /** The rows it is kept in, whatever its id. */
+  readonly rows: PlanRows;
+  readonly tripIds: readonly (readonly string[])[];
   readonly replanned: ReplannedGiven | null;
   readonly problems: readonly Problem[];
 }
@@ -56,20 +59,29 @@ export function searchedFrom(
   asked: Omit<PlanAsked, 'start'>,
 ): Searched {
   const { followed, kept, isAnew } = from;
-  if (followed === null || kept === null) return { ...planRollout(problem, asked), replanned: null, problems: [] };
+  if (followed === null || kept === null) {
+    const found = planRollout(problem, asked);
+    return { ...found, ...rowsAndIds(problem, found, null), replanned: null, problems: [] };
+  }
   const found = isAnew
     ? { ...planRollout(problem, asked), unchanged: evaluatePlan(problem, kept.plan) }
     : replan(problem, kept.plan, asked);
   const { plan, tripIds } = namedAfter(found.plan, kept);
   return {
     ...{ plan, outcome: found.outcome, tries_count: found.tries_count, problems: kept.problems },
-    tripIds: idsOf(plan, kept, rowsOfPlan(problem, plan, found.outcome, { ...kept, tripIds }).planTrips),
+    ...rowsAndIds(problem, { plan, outcome: found.outcome }, { ...kept, tripIds }),
     replanned: { facts: followed, kept, unchanged: found.unchanged },
   };
 }
 
-/** Trips that left stand first, then those of the plan, by crew. */
-function idsOf({ trips }: RolloutPlan, kept: KeptPlan, rows: ReturnType<typeof rowsOfPlan>['planTrips']) {
-  let at = kept.past.flat().length + kept.otherPast.length;
-  return trips.map((own) => own.map(() => rows[at++]!['tripId']!));
+/** The rows a plan is kept in, and what its trips are called in them: those that left stand first, then its own, by crew. */
+function rowsAndIds(
+  problem: ReadyRollout['problem'],
+  { plan, outcome }: Pick<Searched, 'plan' | 'outcome'>,
+  kept: Parameters<typeof rowsOfPlan>[3] | null,
+): Pick<Searched, 'rows' | 'tripIds'> {
+  const rows = rowsOfPlan(problem, plan, outcome, kept ?? { planId: '' });
+  let at = (kept?.past ?? []).flat().length + (kept?.otherPast ?? []).length;
+  const tripIds = plan.trips.map((own) => own.map(() => rows.planTrips[at++]!['tripId']!));
+  return { rows, tripIds };
 }

@@ -1,4 +1,4 @@
-import { type CrewOfPaper, loadOfTrip, massAboard, piecesSaid, totalsOfLoad } from '@eavewell/report';
+import { type CrewOfPaper, loadOfTrip, massAboard, piecesSaid, totalsOfLoad, tripDaysSaid } from '@eavewell/report';
 import type { RolloutReport, RolloutTripReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import { haulLines } from './rolloutPage.ts';
@@ -27,7 +27,7 @@ export function rolloutPapers(
 ): readonly PaperText[] {
   const ofPaper = new Map(crewsOfPaper.flatMap(({ trips }) => trips.map((one) => [one.trip.tripId, one] as const)));
   return report.crews.flatMap((crew) => [
-    { file: `itinerary-${crew.crewId}.txt`, text: itinerary(report, crew, new Sheet(look)) },
+    { file: `itinerary-${crew.crewId}.txt`, text: itinerary(report, crew, ofPaper, new Sheet(look)) },
     ...crew.trips.map((trip) => ({
       file: manifestFile(trip.tripId),
       text: manifest(report, trip, ofPaper.get(trip.tripId)!, new Sheet(look)),
@@ -35,7 +35,7 @@ export function rolloutPapers(
   ]);
 }
 
-function itinerary(report: RolloutReport, crew: Crew, sheet: Sheet): string {
+function itinerary(report: RolloutReport, crew: Crew, ofPaper: ReadonlyMap<string, TripOfPaper>, sheet: Sheet): string {
   sheet.line(words.itinerary.title(crew.name));
   sheet.line(words.itinerary.made(report.programme, numbers.date(report.day)));
   if (crew.trips.length === 0) sheet.line(words.itinerary.noTrip);
@@ -47,35 +47,16 @@ function itinerary(report: RolloutReport, crew: Crew, sheet: Sheet): string {
     sheet.line(
       words.itinerary.take(pieces_count, massAboard(trip.loaded_kg, trip.stops, spoken), manifestFile(trip.tripId)),
     );
-    const porters_count = Math.max(0, ...trip.legs.map((leg) => leg.porters_count));
-    if (porters_count > 0) sheet.line(words.itinerary.porters(porters_count));
-    days(sheet, trip, namesOf(report));
+    days(sheet, ofPaper.get(trip.tripId)!, namesOf(report));
   }
   return sheet.text();
 }
 
-/** Leg by leg, with the work at each site after the leg that leads there. */
-function days(sheet: Sheet, trip: RolloutTripReport, name: (id: string) => string): void {
-  let begins = trip.leaves;
-  for (const leg of trip.legs) {
-    const from = leg.leaves ?? begins;
-    const to = leg.arrives ?? from;
-    if (leg.stretches.length === 0) sheet.line(words.itinerary.noWay(name(leg.from), name(leg.to)), 2, 2);
-    else sheet.line(words.itinerary.between(numbers.date(from), numbers.date(to), leg.said), 2, 2);
-    for (const { from: place, changeOver_h } of leg.stretches)
-      if (changeOver_h > 0)
-        sheet.line(words.itinerary.changeOver(name(place), numbers.quantity(changeOver_h, 'h')), 4, 2);
-    const stop = trip.stops.find(({ siteId }) => siteId === leg.to);
-    begins = stop?.handOver ?? to;
-    if (stop !== undefined)
-      sheet.line(
-        words.itinerary.work(
-          ...([numbers.date(stop.starts), numbers.date(stop.handOver)] as const),
-          ...([stop.name, numbers.people(stop.people)] as const),
-        ),
-        2,
-        2,
-      );
+/** Day by day, with each night, as on the printed sheet. */
+function days(sheet: Sheet, ofPaper: TripOfPaper, name: (id: string) => string): void {
+  for (const { day, isOnRiver, said } of tripDaysSaid(ofPaper, ofPaper.crew.store, name, spoken)) {
+    sheet.line(numbers.date(day), 2, 2);
+    for (const one of [...(isOnRiver ? [say('rolloutPapers.day_river')] : []), ...said]) sheet.line(one, 4, 2);
   }
 }
 

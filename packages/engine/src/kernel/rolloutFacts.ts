@@ -22,6 +22,8 @@ export interface PlaceFacts {
   /** The store that fills this one by haul trips (a forward store), and with what; null: goods come here themselves. */
   readonly filledFrom: string | null;
   readonly filledBy: string | null;
+  /** What making a store of it costs once [currency of the programme]; null: not known. */
+  readonly setUp_amount: number | null;
 }
 
 /** A stretch of road, river or footpath between two places or sites, gone in both directions. */

@@ -1,4 +1,4 @@
-import { againstSaid, loadOfHaul, massOf, type TripLoad, totalsOfHaul } from '@eavewell/report';
+import { againstSaid, legSaid, loadOfHaul, massOf, type TripLoad, totalsOfHaul } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { HeadSaid } from '../document/heads.ts';
 import type { Setter } from '../document/setter.ts';
@@ -7,7 +7,6 @@ import { boatBand } from './boat.ts';
 import { factsBand } from './facts.ts';
 import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
 import { type PaperPart, type RolloutPaper, rolloutPaper } from './laid.ts';
-import { legSaid } from './legSaid.ts';
 import { loadTable } from './loadTable.ts';
 import { freeboardFact } from './manifest.ts';
 import { signatures } from './signatures.ts';

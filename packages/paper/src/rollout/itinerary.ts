@@ -1,11 +1,10 @@
-import { daysOfTrip, massAboard, type TripDay, type TripEvent } from '@eavewell/report';
+import { tripDaysSaid } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Setter } from '../document/setter.ts';
 import { mm } from '../document/sheetSize.ts';
 import { type Band, columns, heading, paragraph } from '../flow/index.ts';
 import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
 import { type RolloutPaper, rolloutPaper } from './laid.ts';
-import { legSaid } from './legSaid.ts';
 
 /** A crew with its trips, in the order they go. */
 export interface CrewOnPaper {
@@ -58,41 +57,27 @@ function tripBands(setter: Setter, width: number, given: TripOnPaper, language: 
   const { say, numbers } = language;
   const { trip, crew } = given;
   const [leaves, back] = [numbers.date(trip.leaves), numbers.date(trip.back)];
-  const days = daysOfTrip(given, crew.store);
   return [
     heading(setter, width, say('rolloutPapers.trip', { trip: trip.tripId, leaves, back })),
-    ...days.map((day, nth) => dayBand(setter, width, { ...day, goesTo: goesTo(days, nth) }, given, language, nth)),
+    ...tripDaysSaid(given, crew.store, namesOf(given), language).map((day, nth) =>
+      dayBand(setter, width, day, language, nth),
+    ),
   ];
-}
-
-/** Where a crew is on its way to on a day on which nothing is begun or ended; null: something is. */
-function goesTo(days: readonly TripDay[], nth: number): string | null {
-  if (days[nth]!.events.length > 0) return null;
-  const gone = days
-    .slice(0, nth)
-    .flatMap(({ events }) => events.flatMap((one) => (one.kind === 'go' ? [one.leg] : [])));
-  return gone.at(-1)?.to ?? null;
 }
 
 /** A day beside what is done on it. A day on a river says so where the hand is. */
 function dayBand(
   setter: Setter,
   width: number,
-  day: TripDay & { readonly goesTo: string | null },
-  given: TripOnPaper,
-  language: Language,
+  day: ReturnType<typeof tripDaysSaid>[number],
+  { say, numbers }: Language,
   nth: number,
 ): Band {
-  const { say, numbers } = language;
-  const said = day.events.flatMap((event) => eventSaid(event, given, language));
-  const sleeps = day.sleeps === null ? [] : [say('rolloutPapers.night', { place: namesOf(given)(day.sleeps) })];
-  const under = day.goesTo === null ? [] : [say('rolloutPapers.on_way', { place: namesOf(given)(day.goesTo) })];
-  const texts = [...said, ...under, ...sleeps, ...(day.night === null ? [] : [day.night])];
   const doing = (own: number) => [
     ...(day.isOnRiver
       ? paragraph(setter, own, say('rolloutPapers.day_river'), { weight: 'strong', before_pt: 1 })
       : []),
-    ...texts.flatMap((text) => paragraph(setter, own, text, { before_pt: 1 })),
+    ...day.said.flatMap((text) => paragraph(setter, own, text, { before_pt: 1 })),
   ];
   return columns(
     setter,
@@ -104,31 +89,4 @@ function dayBand(
     ],
     nth === 0 ? 2 : 7,
   );
-}
-
-/** What is done, in sentences. */
-function eventSaid(event: TripEvent, given: TripOnPaper, language: Language): readonly string[] {
-  const { say, numbers } = language;
-  const name = namesOf(given);
-  const { trip, aboard } = given;
-  if (event.kind === 'load') {
-    const pieces = numbers.given(
-      aboard.reduce((sum, { count }) => sum + count, 0),
-      '',
-    );
-    const mass = trip.kg === null ? say('rolloutPapers.weight_not_known') : massAboard(trip.kg, trip.stops, language);
-    return [say('rolloutPapers.load', { place: name(event.placeId), mass, pieces, trip: trip.tripId })];
-  }
-  if (event.kind === 'home') return [say('rolloutPapers.home', { place: name(event.placeId) })];
-  if (event.kind === 'go') return legSaid(event.leg, name, language);
-  const { stop } = event;
-  const people = numbers.people(stop.people);
-  if (event.kind === 'work') return [say('rolloutPapers.work', { site: stop.name, people })];
-  const after = massAboard(event.aboard_kg, event.isAboardFor, language);
-  return [
-    stop.served === null
-      ? say('rolloutPapers.hand_over_undated', { site: stop.name, people })
-      : say('rolloutPapers.hand_over', { site: stop.name, people, day: numbers.date(stop.served) }),
-    ...(event.aboard_kg > 0 ? [say('rolloutPapers.aboard_after', { mass: after })] : []),
-  ];
 }

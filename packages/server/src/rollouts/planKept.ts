@@ -5,7 +5,7 @@ import { changesBetween, type Facts, type RowChange, rowKey } from '@eavewell/re
 export interface PlanToKeep {
   readonly planId: string;
   /** Cells of its row in plans; null: that of the plan that is there stays, but for when its days were worked out. */
-  readonly head: { readonly name: string; readonly from: string } | null;
+  readonly head: { readonly name: string; readonly from: string; readonly isInForce?: 'yes' } | null;
   readonly timedAt: string;
   readonly planTrips: readonly PlanCells[];
   readonly planStops: readonly PlanCells[];

@@ -1,5 +1,5 @@
 import { placeKinds } from '@eavewell/engine';
-import { choice, from, id, quantity, required, text, yesNo } from './columns.ts';
+import { choice, currency, date, from, id, quantity, required, text, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const places = defineTable({
@@ -26,5 +26,10 @@ export const places = defineTable({
     maySleep: yesNo('May a crew sleep there?', 'yes'),
     filledFrom: id('The store that fills this one by trips of their own.', 'goods come here themselves'),
     filledBy: id('The carrier that fills it.'),
+    setUp_amount: quantity('currency', 'What making a store of it costs, once, where it is none yet.', {
+      hard: from(0, 1e12),
+    }),
+    currency: currency('The currency.'),
+    priceDate: date('The day its cost was stated.', '1950-01-01', '2150-12-31'),
   },
 });

@@ -27,7 +27,7 @@ export const rolloutProblems = {
   'rollout.store_without_carrier': 'warning',
   'rollout.crew_without_carrier': 'warning',
   'rollout.calendar_overlaps': 'blocker', // other: the row it overlaps with
-  'rollout.cost_unfinished': 'warning', // value: the cost; missing: currency or priceDate, or both
+  'rollout.cost_unfinished': 'warning', // value: the cost; missing: currency or priceDate, or both; isOnce: yes or no, a day
   'rollout.range_turned': 'blocker', // low, likely, high
   // Kept plans, and what is away.
   'link.unknown_plan': 'blocker',

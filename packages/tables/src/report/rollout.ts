@@ -253,6 +253,11 @@ export const rolloutReport = z
           of: z.string().nullable().describe('The carrier, or the place of the store.'),
           by_count: z.int().describe('So many more, or fewer.'),
           crewId: z.string().nullable().describe('The crew that loads at a store that is not there yet; else null.'),
+          otherCrewId: z.string().nullable().describe('A second crew that loads there too; else null.'),
+          setUp_amount: z
+            .number()
+            .nullable()
+            .describe('What making that store costs, counted in the cost; null: not known, or no such store.'),
           crews_count: z.int(),
           leftOut_count: z.int().describe('Sites that no trip serves; they wait to the last day looked at.'),
           finish: day,

@@ -268,6 +268,7 @@ export const rolloutTrip = z.strictObject({
         sleeps: z.string().nullable().describe('Where it spends the night; null: at its base.'),
         night: z.string().optional().describe('What is said of a night that is spent at no place.'),
         isAfloat: z.boolean().optional().describe('Is a way by river gone that day? Left out: not known.'),
+        isRest: z.boolean().optional().describe('Does the crew rest that day? Left out: it works, or nobody knows.'),
         siteIds: z.array(z.string()),
       }),
     )

@@ -29,7 +29,27 @@ const rolloutHelpIn = ({ say }: Speech) => ({
   dayForm: say('commandLine.rollout.dayForm'),
   either: say('commandLine.rollout.either'),
   isThere: (path: string) => say('commandLine.rollout.isThere', { path }),
+  outIsProgramme: (path: string, file: string) => say('commandLine.rollout.outIsProgramme', { path, file }),
   written: (path: string) => say('commandLine.rollout.written', { path }),
+});
+
+/** What it says of keeping a plan. */
+const rolloutKeepIn = ({ say }: Speech) => ({
+  keep: {
+    help: say('commandLine.rollout.keep.help'),
+    byHelp: say('commandLine.rollout.keep.byHelp'),
+    idHelp: say('commandLine.rollout.keep.idHelp'),
+    inForceHelp: say('commandLine.rollout.keep.inForceHelp'),
+    nameless: say('commandLine.rollout.keep.nameless'),
+    nowhere: say('commandLine.rollout.keep.nowhere'),
+    nobody: say('commandLine.rollout.keep.nobody'),
+    idForm: (id: string) => say('commandLine.rollout.keep.idForm', { id }),
+    workbook: say('commandLine.rollout.keep.workbook'),
+    taken: (id: string, free: string) => say('commandLine.rollout.keep.taken', { id, free }),
+    nothing: say('commandLine.rollout.keep.nothing'),
+    kept: (name: string, id: string, where: string) => say('commandLine.rollout.keep.kept', { name, id, where }),
+    tables: (path: string) => say('commandLine.rollout.keep.tables', { path }),
+  },
 });
 
 /** How far it is. */
@@ -175,15 +195,8 @@ const rolloutPapersIn = ({ say }: Speech) => ({
     title: (name: string) => say('commandLine.rollout.itinerary.title', { name }),
     made: (programme: string, day: string) => say('commandLine.rollout.itinerary.made', { programme, day }),
     noTrip: say('commandLine.rollout.itinerary.noTrip'),
-    between: (from: string, to: string, leg: string) =>
-      say('commandLine.rollout.itinerary.between', { isOneDay: yes(from === to), from, to, leg }),
-    changeOver: (place: string, hours: string) => say('commandLine.rollout.itinerary.changeOver', { place, hours }),
-    work: (from: string, to: string, name: string, people: string) =>
-      say('commandLine.rollout.itinerary.work', { isOneDay: yes(from === to), from, to, name, people }),
-    porters: (count: number) => say('commandLine.rollout.itinerary.porters', { count }),
     take: (pieces: number, mass: string, file: string) =>
       say('commandLine.rollout.itinerary.take', { pieces, mass, file }),
-    noWay: (from: string, to: string) => say('commandLine.rollout.itinerary.noWay', { from, to }),
   },
   manifest: {
     title: (trip: string, crew: string) => say('commandLine.rollout.manifest.title', { trip, crew }),
@@ -202,6 +215,7 @@ const rolloutPapersIn = ({ say }: Speech) => ({
 /** What the command for the rollout says. */
 export const rolloutPagesIn = (speech: Speech) => ({
   ...rolloutHelpIn(speech),
+  ...rolloutKeepIn(speech),
   ...rolloutProgressIn(speech),
   ...rolloutPageIn(speech),
   ...rolloutPapersIn(speech),

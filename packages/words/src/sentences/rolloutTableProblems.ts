@@ -50,7 +50,8 @@ const crews = {
   'rollout.store_without_carrier': (t) => says(t, 'rollout.store_without_carrier', value(t)),
   'rollout.crew_without_carrier': (t) => says(t, 'rollout.crew_without_carrier', value(t)),
   'rollout.calendar_overlaps': (t) => says(t, 'rollout.calendar_overlaps', { ...value(t), other: t.text('other') }),
-  'rollout.cost_unfinished': (t) => says(t, 'rollout.cost_unfinished', { ...value(t), ...missing(t) }),
+  'rollout.cost_unfinished': (t) =>
+    says(t, 'rollout.cost_unfinished', { ...value(t), ...missing(t), isOnce: t.text('isOnce') }),
   'rollout.range_turned': (t) =>
     says(t, 'rollout.range_turned', {
       low: t.numbers.days(t.count('low')),

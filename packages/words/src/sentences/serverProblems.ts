@@ -15,6 +15,7 @@ type ServerProblemCode = Extract<
 const changes = {
   'change.table_unknown': (t) => says(t, 'change.table_unknown', { value: t.text('value') }),
   'change.row_there': (t) => says(t, 'change.row_there', { value: t.text('value') }),
+  'change.plan_outlived': (t) => says(t, 'change.plan_outlived', { value: t.text('value') }),
   'change.row_gone': (t) => says(t, 'change.row_gone', { value: t.text('value') }),
   'change.key_differs': (t) => says(t, 'change.key_differs', { value: t.text('value'), expected: t.text('expected') }),
   'change.table_as_file': (t) => says(t, 'change.table_as_file', { value: t.text('value') }),

@@ -81,5 +81,5 @@ export {
 } from './sumWorkings.ts';
 export { type TightTrip, tightTrips } from './tightTrips.ts';
 export { type ChangedTrip, tripChanges } from './tripChanges.ts';
-export { type RolloutChange, type RolloutVariant, rolloutVariants } from './variants.ts';
+export { pairedVariants, type RolloutChange, type RolloutVariant, rolloutVariants } from './variants.ts';
 export { afterDays, afterRiver, endDay, stretchDays, type WorkDays, workDays } from './workDays.ts';

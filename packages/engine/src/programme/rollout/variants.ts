@@ -6,8 +6,9 @@ export interface RolloutChange {
   /** Id of the carrier or of the store's place; null: of no one thing. */
   readonly of: string | null;
   readonly by_count: number;
-  /** Id of the crew that loads elsewhere; null: of no one crew. */
+  /** Id of the crew that loads elsewhere, and of a second that does so too; null: of no one crew. */
   readonly crewId: string | null;
+  readonly otherCrewId: string | null;
 }
 
 export interface RolloutVariant {
@@ -68,7 +69,7 @@ export function rolloutVariants(
   return [asIs, ...fewer, ...more, ...carriers, ...without, ...withStores(possible)];
 }
 
-const ofNobody = { of: null, by_count: 0, crewId: null } as const;
+const ofNobody = { of: null, by_count: 0, crewId: null, otherCrewId: null } as const;
 
 /** Each store that can be filled and at which nobody loads: one crew after the other of those that load behind it loads there. */
 function withStores(problem: RolloutProblem): readonly RolloutVariant[] {
@@ -80,9 +81,48 @@ function withStores(problem: RolloutProblem): readonly RolloutVariant[] {
     return crews
       .filter(({ store }) => store === behind)
       .map(({ crewId }) => ({
-        change: { kind: 'newStore', of: placeIds[node]!, by_count: 1, crewId },
+        change: { kind: 'newStore', of: placeIds[node]!, by_count: 1, crewId, otherCrewId: null },
         problem: { ...problem, crews: crews.map((crew) => (crew.crewId === crewId ? { ...crew, store: at } : crew)) },
       }));
+  });
+}
+
+/** What came of a variant, as far as it is held against others. */
+interface Tried {
+  readonly change: RolloutChange;
+  readonly waiting: number;
+  readonly cost: number;
+}
+
+/**
+ * Would a store that is not there yet serve two crews? Those two of the crews that did best when each loaded there alone, at every store that more than one
+ * of them tried.
+ *
+ * @param possible - the rollout with stores that could be, at which no crew loads [day, kg, L, person]
+ * @param tried - what came of the variants with one crew at such a store [person-day, currency]
+ * @returns a variant for each such store, the two crews that waited least at it [count]
+ * @law two crews and a store, as tried alone; nothing else is otherwise
+ * @definition ours: docs/methods/rollout.md, The command
+ */
+export function pairedVariants(possible: RolloutProblem, tried: readonly Tried[]): readonly RolloutVariant[] {
+  const { stores, placeIds, crews } = possible;
+  const alone = tried.filter(({ change }) => change.kind === 'newStore');
+  return [...new Set(alone.map(({ change }) => change.of))].flatMap((of): readonly RolloutVariant[] => {
+    const [best, next] = alone
+      .filter(({ change }) => change.of === of)
+      .sort((a, b) => a.waiting - b.waiting || a.cost - b.cost);
+    if (best === undefined || next === undefined) return [];
+    const at = stores.findIndex(({ node, filledBy }) => placeIds[node] === of && filledBy !== null);
+    const both = [best.change.crewId, next.change.crewId];
+    return [
+      {
+        change: { ...best.change, otherCrewId: next.change.crewId },
+        problem: {
+          ...possible,
+          crews: crews.map((crew) => (both.includes(crew.crewId) ? { ...crew, store: at } : crew)),
+        },
+      },
+    ];
   });
 }
 

@@ -122,6 +122,7 @@ function stretchAt(at: number, before: number, { fastest, ready, goes, arcs, slo
     changeOver_h: isChange ? ready.changeOver_h[Math.floor(at / slots)]! : 0,
     hours_h: (isBack ? goes.back_h : goes.there_h)[column]! * slower[column]!,
     length_km: way.length_km,
+    maySleep: ready.maySleep_count[Math.floor(at / slots)] === 1,
     slower_factor: slower[column]!,
     slowerBy: state.causes_positions.flatMap((cause) => {
       const { causeId, ways_positions, slower_factor } = ready.causes[cause]!;

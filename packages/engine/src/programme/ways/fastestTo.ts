@@ -1,5 +1,5 @@
 import type { ReadyParty } from './readyParty.ts';
-import { withStretch } from './riverDays.ts';
+import { type RiverStretch, riverPart_h, withStretch } from './riverDays.ts';
 import { StateHeap } from './stateHeap.ts';
 import type { ReadyWays, WayState } from './waysFacts.ts';
 
@@ -212,17 +212,39 @@ export class FastestTo {
     return next % this.slots === state % this.slots ? 0 : this.ready.changeOver_h[Math.floor(next / this.slots)]!;
   }
 
+  /** A state's river part and a last stretch by river after its end, from the morning on. */
+  riverWith_h(state: number, last_h: number, end: number): number {
+    const { riverDay_h } = this.party;
+    if (this.ready.maySleep_count[end] === 1 || this.river_h[state]! + last_h <= riverDay_h)
+      return withStretch(this.river_h[state]!, last_h, riverDay_h);
+    let first = state;
+    while (this.next_positions[first]! >= 0 && !this.isRiver(first)) first = this.next_positions[first]!;
+    const { stretches, change_h } = this.partFrom(first);
+    return riverPart_h([...stretches, { hours_h: last_h, change_h, isRiver: true, maySleep: false }], riverDay_h);
+  }
+
   /** Hours from the morning on in which a river part is gone that begins with a state's first stretch, by days of boats. */
   private inDays_h(state: number): number {
-    const { next_positions, byRiver_count, party, slots } = this;
-    let hours_h = 0;
+    const { stretches, change_h } = this.partFrom(state);
+    return riverPart_h(stretches, this.party.riverDay_h) + change_h;
+  }
+
+  private isRiver(state: number): boolean {
+    return this.party.carriers[state % this.slots]!.mode === 'river';
+  }
+
+  /** The stretches of a river part that begins with a state's first one, and what changing after them takes where it goes on beyond the end. */
+  private partFrom(state: number): { readonly stretches: readonly RiverStretch[]; readonly change_h: number } {
+    const { next_positions, byRiver_count } = this;
+    const stretches: RiverStretch[] = [];
+    let change_h = 0;
     for (let at = state; next_positions[at]! >= 0; at = next_positions[at]!) {
-      const isRiver = party.carriers[at % slots]!.mode === 'river';
-      hours_h = isRiver ? withStretch(hours_h, this.stretchOf_h(at), party.riverDay_h) : hours_h + this.stretchOf_h(at);
-      if (byRiver_count[next_positions[at]!] === 0) break;
-      hours_h += this.changeAfter_h(at);
+      const maySleep = this.ready.maySleep_count[Math.floor(at / this.slots)] === 1;
+      stretches.push({ hours_h: this.stretchOf_h(at), change_h, isRiver: this.isRiver(at), maySleep });
+      if (byRiver_count[next_positions[at]!] === 0) return { stretches, change_h: 0 };
+      change_h = this.changeAfter_h(at);
     }
-    return hours_h;
+    return { stretches, change_h };
   }
 
   private split(state: number, next: number, stretch_h: number, change_h: number, isRiver: boolean): void {

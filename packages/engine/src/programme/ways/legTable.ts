@@ -2,7 +2,7 @@ import type { LegTable } from '../../kernel/index.ts';
 import { square_count } from './constants.ts';
 import { type Arcs, FastestTo } from './fastestTo.ts';
 import type { ReadyParty } from './readyParty.ts';
-import { inTable_h, withStretch } from './riverDays.ts';
+import { inTable_h } from './riverDays.ts';
 import { type Ends, endsOf, type Hanging } from './stopEnds.ts';
 import type { ReadyWays, WayStop } from './waysFacts.ts';
 
@@ -99,7 +99,7 @@ export class LegTables {
     if (open.length === 0) return;
     this.fastest.search(end, slot, slower, this.areaOfWay);
     for (const one of open)
-      this.fillStops(table, slot, one, this.last_h(one.lastWay_position, slot, one.isLastBack, slower));
+      this.fillStops(table, ends, one, this.last_h(one.lastWay_position, slot, one.isLastBack, slower));
   }
 
   private last_h(lastWay_position: number, slot: number, isBack: boolean, slower: Float64Array): number {
@@ -111,7 +111,12 @@ export class LegTables {
   }
 
   /** Rows of what is reached, one leg beside the next: `turned` afterwards. */
-  private fillStops(table: LegTable, slot: number, hanging: Hanging, last_h: number): void {
+  private fillStops(
+    table: LegTable,
+    { end_position: end, slot_position: slot }: Ends,
+    hanging: Hanging,
+    last_h: number,
+  ): void {
     const { fastest, nodeOfStop, party, straight_h } = this;
     const { lastWay_position, stops_positions } = hanging;
     const last =
@@ -126,9 +131,7 @@ export class LegTables {
       if (state < 0 || nodeOfStop[to] === node) continue;
       const byRiver = fastest.byRiver_count[state] === 1;
       const before = fastest.before_h[state]! + (last.isRiver || byRiver ? 0 : last_h);
-      const river = last.isRiver
-        ? withStretch(fastest.river_h[state]!, last_h, party.riverDay_h)
-        : fastest.river_h[state]!;
+      const river = last.isRiver ? fastest.riverWith_h(state, last_h, end) : fastest.river_h[state]!;
       const after = fastest.after_h[state]! + (byRiver && !last.isRiver ? last_h : 0);
       const at = to * nodes + from;
       const straight = fastest.hours_h[state]! + last_h;

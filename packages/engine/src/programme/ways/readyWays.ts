@@ -31,6 +31,8 @@ export function readyWays(asked: WaysAsked): ReadyWays {
       problems.push(
         engineProblem('ways.figure_unusable', { file: 'places.csv' }, figure(placeId, 'changeOver_h', own_h)),
       );
+  const maySleep_count = new Uint8Array(nodeIds.length).fill(1);
+  for (const place of places) if (!place.maySleep) maySleep_count[nodeOf.get(place.placeId)!] = 0;
   const ways = asked.ways.flatMap((way): readonly NetworkWay[] => {
     const from = nodeOf.get(way.from);
     const to = nodeOf.get(way.to);
@@ -55,7 +57,7 @@ export function readyWays(asked: WaysAsked): ReadyWays {
   if (named.length > mostAreas_count)
     problems.push(engineProblem('ways.areas_many', { file: 'ways.csv' }, { most: mostAreas_count }));
   const areaIds = named.slice(0, mostAreas_count);
-  return { asked, nodeIds, nodeOf, ways, changeOver_h, causes: found.causes, areaIds, problems };
+  return { asked, nodeIds, nodeOf, ways, changeOver_h, maySleep_count, causes: found.causes, areaIds, problems };
 }
 
 const figures = [

@@ -5,7 +5,7 @@ import type { WayStop, WaysAsked } from './waysFacts.ts';
 /** A place of a test. */
 export const place = (placeId: string, changeOver_h: number | null = null): PlaceFacts => ({
   ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h },
-  ...{ maySleep: true, filledFrom: null, filledBy: null },
+  ...{ maySleep: true, filledFrom: null, filledBy: null, setUp_amount: null },
 });
 
 /** A way of a test. */

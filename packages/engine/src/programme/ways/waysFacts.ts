@@ -97,6 +97,8 @@ export interface ReadyWays {
   readonly ways: readonly NetworkWay[];
   /** By node. */
   readonly changeOver_h: Float64Array;
+  /** 1: one may sleep there, by node. Whether at a site is said of crews. */
+  readonly maySleep_count: Uint8Array;
   readonly causes: readonly WayCause[];
   readonly areaIds: readonly string[];
   readonly problems: readonly Problem[];
@@ -148,6 +150,8 @@ export interface ExplainedStretch {
   /** What its hours are multiplied by, and why. */
   readonly slower_factor: number;
   readonly slowerBy: readonly string[];
+  /** May one sleep where it begins? */
+  readonly maySleep: boolean;
   readonly fuel_L: number;
   readonly limit: LegLimit;
 }

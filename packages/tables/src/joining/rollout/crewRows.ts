@@ -103,7 +103,7 @@ export function crewsOf(rows: RolloutRows, costs: DayCosts): readonly CrewFacts[
       ...{ mostDaysAway, maySleepAtSites: row.values.maySleepAtSites ?? true, from, to },
       pace_factor: row.values.pace_factor ?? 1,
       turnaround_days: row.values.turnaround_days ?? 0,
-      cost_per_day: costs.of('crews', row),
+      cost_per_day: costs.of('crews', 'cost_per_day', row),
       porters_count: row.values.porters ?? 0,
       carrierIds: carriers.get(crewId!) ?? [],
     };
@@ -121,7 +121,12 @@ export function calendarsOf(rows: RolloutRows): readonly CalendarDays[] {
 export function travelOf(rows: RolloutRows, costs: DayCosts): readonly CarrierTravel[] {
   return rows.used('carriers').map((row) => {
     const { carrierId, speed_km_per_h, fuel_L_per_km } = row.values;
-    return { carrierId: carrierId!, speed_km_per_h, fuel_L_per_km, cost_per_day: costs.of('carriers', row) };
+    return {
+      carrierId: carrierId!,
+      speed_km_per_h,
+      fuel_L_per_km,
+      cost_per_day: costs.of('carriers', 'cost_per_day', row),
+    };
   });
 }
 

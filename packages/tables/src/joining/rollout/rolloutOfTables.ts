@@ -72,7 +72,7 @@ export function rolloutOfTables(
   const costs = new DayCosts(rows, money);
   const settings = settingsUsed(money.settings, rows);
   const facts: RolloutFacts = {
-    places: placesOf(rows),
+    places: placesOf(rows, costs),
     ways: waysOf(rows, lengths_km),
     closures: closuresOf(rows),
     riverLevels: riverLevelsOf(rows),

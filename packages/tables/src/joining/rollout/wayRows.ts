@@ -1,4 +1,5 @@
 import { isoDay, type PlaceFacts, type WayClosure, type WayFacts } from '@eavewell/engine';
+import type { DayCosts } from './dayCosts.ts';
 import type { Cells, RolloutRows, RowOf } from './rolloutRows.ts';
 
 /** Places that are filled from another in a circle: none of them has a beginning. */
@@ -101,7 +102,7 @@ export function checkWaysPlanned(rows: RolloutRows): void {
 }
 
 /** Places, but for those that have the id of a site: which of the two a way leads to nobody can tell. */
-export function placesOf(rows: RolloutRows): readonly PlaceFacts[] {
+export function placesOf(rows: RolloutRows, costs: DayCosts): readonly PlaceFacts[] {
   const own = rows.used('places').filter(({ values }) => !rows.siteIds.has(values.placeId!));
   return own.map((row) => {
     const { placeId, name, kind, latitude_deg, longitude_deg, changeOver_h, maySleep } = row.values;
@@ -110,6 +111,7 @@ export function placesOf(rows: RolloutRows): readonly PlaceFacts[] {
       maySleep: maySleep ?? true,
       filledFrom: rows.linked('places', row, 'filledFrom'),
       filledBy: rows.linked('places', row, 'filledBy'),
+      setUp_amount: costs.of('places', 'setUp_amount', row),
     };
   });
 }
