@@ -133,78 +133,91 @@ const sheetNow = async (page: Page) => {
   return { programmeId, at, sheet: (await (await page.request.get(at.href)).json()) as DrawnTold };
 };
 
-journey('what is brought between stores is drawn, read by keys and in words, and led to its trip', async ({ atDoor: page }) => {
-  await openRollout(page, '.trip-cell button');
-  const { sheet } = await sheetNow(page);
-  expect(sheet.hauls.length).toBeGreaterThan(1);
-  await page.getByLabel('all', { exact: true }).check();
-  await expect.poll(() => page.locator('[data-haul]').count()).toBe(sheet.hauls.length);
-  // A line from each of them to a trip: up, on and up.
-  const ties = (await page.locator('.b-tie').getAttribute('d'))!;
-  expect(ties.match(/M[\d. ]+V\d+H[\d.]+V[\d.]+/g)).toHaveLength(sheet.hauls.length);
-  const stop = page.locator('[data-haul][tabindex="0"]');
-  expect(await stop.count()).toBe(1);
-  await stop.focus();
-  await page.keyboard.press('Home');
-  await page.keyboard.press('ArrowRight');
-  const at = await page.evaluate(() => document.activeElement?.getAttribute('data-haul'));
-  expect(at).toBe(sheet.hauls[1]!.haulId);
-  await page.keyboard.press('Enter');
-  const opened = page.getByRole('dialog');
-  const link = opened.getByRole('link', { name: /^loading list/ });
-  expect(await link.getAttribute('href')).toContain(`/rollout/trips/${sheet.hauls[1]!.forTrip}`);
-  expect(await axeFindings(page, 'all')).toEqual([]);
-  await page.keyboard.press('Escape');
-  await opened.waitFor({ state: 'detached' });
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-haul'))).toBe(at);
-  await page.getByText('All trips in words, crew by crew').click();
-  await expect.poll(() => page.locator('.haul-list li').count()).toBe(sheet.hauls.length);
-  await page.setViewportSize({ width: 360, height: 800 });
-  await page.locator('.haul-list li summary').first().click();
-  await page
-    .locator('.haul-list li')
-    .first()
-    .getByText(/brings goods/)
-    .waitFor();
-  expect(await overflow_px(page)).toBe(0);
-  await page.locator('.haul-list li').first().getByRole('link').click();
-  await page.getByRole('heading', { name: 'What is brought before it leaves' }).waitFor();
-  // There and back, each by its ways.
-  expect(await page.locator('#trip-hauls ~ ul > li').first().locator('.trip-legs > li').count()).toBeGreaterThan(1);
-});
+journey(
+  'what is brought between stores is drawn, read by keys and in words, and led to its trip',
+  async ({ atDoor: page }) => {
+    await openRollout(page, '.trip-cell button');
+    const { sheet } = await sheetNow(page);
+    expect(sheet.hauls.length).toBeGreaterThan(1);
+    await page.getByLabel('all', { exact: true }).check();
+    await expect.poll(() => page.locator('[data-haul]').count()).toBe(sheet.hauls.length);
+    // A line from each of them to a trip: up, on and up.
+    const ties = (await page.locator('.b-tie').getAttribute('d'))!;
+    expect(ties.match(/M[\d. ]+V\d+H[\d.]+V[\d.]+/g)).toHaveLength(sheet.hauls.length);
+    const stop = page.locator('[data-haul][tabindex="0"]');
+    expect(await stop.count()).toBe(1);
+    await stop.focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    const at = await page.evaluate(() => document.activeElement?.getAttribute('data-haul'));
+    expect(at).toBe(sheet.hauls[1]!.haulId);
+    await page.keyboard.press('Enter');
+    const opened = page.getByRole('dialog');
+    const link = opened.getByRole('link', { name: /^loading list/ });
+    expect(await link.getAttribute('href')).toContain(`/rollout/trips/${sheet.hauls[1]!.forTrip}`);
+    expect(await axeFindings(page, 'all')).toEqual([]);
+    await page.keyboard.press('Escape');
+    await opened.waitFor({ state: 'detached' });
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-haul'))).toBe(at);
+    await page.getByText('All trips in words, crew by crew').click();
+    await expect.poll(() => page.locator('.haul-list li').count()).toBe(sheet.hauls.length);
+    await page.setViewportSize({ width: 360, height: 800 });
+    await page.locator('.haul-list li summary').first().click();
+    await page
+      .locator('.haul-list li')
+      .first()
+      .getByText(/brings goods/)
+      .waitFor();
+    expect(await overflow_px(page)).toBe(0);
+    await page.locator('.haul-list li').first().getByRole('link').click();
+    await page.getByRole('heading', { name: 'What is brought before it leaves' }).waitFor();
+    // There and back, each by its ways.
+    expect(await page.locator('#trip-hauls ~ ul > li').first().locator('.trip-legs > li').count()).toBeGreaterThan(1);
+  },
+);
 
-journey('a guessed last day of a closure is drawn and told as one, in the weeks after it too', async ({ atDoor: page }) => {
-  const { programmeId, at, sheet } = await sheetNow(page);
-  const free = sheet.crews
-    .flatMap(({ trips }) => trips.flatMap(({ legs }) => legs.flatMap(({ wayIds }) => wayIds)))
-    .find((wayId) => !sheet.strips.some(({ wayIds, spans }) => wayIds.includes(wayId) && spans.length > 0))!;
-  const days = (count: number) => new Date(Date.now() + count * 86_400_000).toISOString().slice(0, 10);
-  const after = { closureId: 'GUESS', wayId: free, from: days(-3), to: days(4), isToGuessed: 'yes', reason: 'a slide' };
-  const changes = [{ kind: 'added', table: 'closures', key: 'GUESS', after }];
-  const changed = await page.request.post(new URL(`/api/programmes/${programmeId}/changes`, at).href, {
-    headers: { origin: at.origin },
-    data: { by: 'Tam', sendId: crypto.randomUUID(), changes },
-  });
-  expect(changed.ok()).toBe(true);
-  await openRollout(page, '.trip-cell button');
-  const row = page.locator('.band-list > li').filter({ hasText: 'a slide' });
-  expect(await row.locator('.b-unsure').count()).toBe(1);
-  expect(await row.locator('.way-name').textContent()).toMatch(/, and that day is a guess: closed: a slide/);
-  await page.getByText('All trips in words, crew by crew').click();
-  await page.locator('.crew-list summary').first().click();
-  await page
-    .locator('.crew-list')
-    .getByText(/that day is a guess/)
-    .waitFor();
-  const told = page.locator('.week-words');
-  // Two weeks on, the last day is past, and nobody has said that it is open.
-  await page.goto(new URL(`/p/${programmeId}/rollout?week=${days(14)}`, page.url()).href);
-  await told.getByText(/a slide until .*Nobody has said that it is open/).waitFor();
-  await page.locator('.closed-way.of-unsure').waitFor({ state: 'attached' });
-  await page.goto(new URL(`/p/${programmeId}/rollout?week=${days(28)}`, page.url()).href);
-  await told.waitFor();
-  expect(await told.getByText('a slide').count()).toBe(0);
-});
+journey(
+  'a guessed last day of a closure is drawn and told as one, in the weeks after it too',
+  async ({ atDoor: page }) => {
+    const { programmeId, at, sheet } = await sheetNow(page);
+    const free = sheet.crews
+      .flatMap(({ trips }) => trips.flatMap(({ legs }) => legs.flatMap(({ wayIds }) => wayIds)))
+      .find((wayId) => !sheet.strips.some(({ wayIds, spans }) => wayIds.includes(wayId) && spans.length > 0))!;
+    const days = (count: number) => new Date(Date.now() + count * 86_400_000).toISOString().slice(0, 10);
+    const after = {
+      closureId: 'GUESS',
+      wayId: free,
+      from: days(-3),
+      to: days(4),
+      isToGuessed: 'yes',
+      reason: 'a slide',
+    };
+    const changes = [{ kind: 'added', table: 'closures', key: 'GUESS', after }];
+    const changed = await page.request.post(new URL(`/api/programmes/${programmeId}/changes`, at).href, {
+      headers: { origin: at.origin },
+      data: { by: 'Tam', sendId: crypto.randomUUID(), changes },
+    });
+    expect(changed.ok()).toBe(true);
+    await openRollout(page, '.trip-cell button');
+    const row = page.locator('.band-list > li').filter({ hasText: 'a slide' });
+    expect(await row.locator('.b-unsure').count()).toBe(1);
+    expect(await row.locator('.way-name').textContent()).toMatch(/, and that day is a guess: closed: a slide/);
+    await page.getByText('All trips in words, crew by crew').click();
+    await page.locator('.crew-list summary').first().click();
+    await page
+      .locator('.crew-list')
+      .getByText(/that day is a guess/)
+      .waitFor();
+    const told = page.locator('.week-words');
+    // Two weeks on, the last day is past, and nobody has said that it is open.
+    await page.goto(new URL(`/p/${programmeId}/rollout?week=${days(14)}`, page.url()).href);
+    await told.getByText(/a slide until .*Nobody has said that it is open/).waitFor();
+    await page.locator('.closed-way.of-unsure').waitFor({ state: 'attached' });
+    await page.goto(new URL(`/p/${programmeId}/rollout?week=${days(28)}`, page.url()).href);
+    await told.waitFor();
+    expect(await told.getByText('a slide').count()).toBe(0);
+  },
+);
 
 journey('on paper the bands lie on A4 on its side, with every crew', async ({ atDoor: page }) => {
   await openRollout(page, '.trip-cell button');
