@@ -39,7 +39,7 @@ journey(
     expect(await axeFindings(page, 'all')).toEqual([]);
     await page.keyboard.press('Enter');
     const opened = page.getByRole('dialog');
-    await opened.getByRole('columnheader', { name: 'drinks from' }).waitFor();
+    await opened.getByRole('columnheader', { name: 'water from' }).waitFor();
     expect(await opened.getByRole('row').count()).toBeGreaterThan(1);
     const manifest = await opened.getByRole('link', { name: 'manifest' }).getAttribute('href');
     expect(manifest).toContain(`/rollout/trips/${third}`);
@@ -70,7 +70,7 @@ journey('on a phone a list by crew, and nothing to scroll sideways', async ({ op
   await openRollout(page, '.crew-list details.trip');
   expect(await page.locator('.hull').count()).toBe(0);
   await page.locator('.crew-list details.trip summary').first().click();
-  await page.getByRole('columnheader', { name: 'drinks from' }).first().waitFor();
+  await page.getByRole('columnheader', { name: 'water from' }).first().waitFor();
   expect(await overflow_px(page)).toBe(0);
   expect(await axeFindings(page, 'all')).toEqual([]);
 });

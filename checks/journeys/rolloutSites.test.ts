@@ -166,7 +166,7 @@ journey(
     // The keys of the map tell village by village whether people drink.
     await page.locator('.week-map .map-frame').focus();
     await page.keyboard.press('PageDown');
-    await page.getByText(/(people drink there|not yet)\. 1 of \d+\./).waitFor({ state: 'attached' });
+    await page.getByText(/(water runs there|not yet)\. 1 of \d+\./).waitFor({ state: 'attached' });
   },
 );
 
