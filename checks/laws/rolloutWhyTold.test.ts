@@ -123,6 +123,17 @@ describe('why a village comes when it does', () => {
     expect(found?.most).toBe('heldBack');
   });
 
+  it('a trip that left sooner would be away too long: it waits for a day on which it is not', () => {
+    // Half a day there, a day of work, half a day back; from day 1 to day 9 the crew rests where it is, and may be away for three nights.
+    const crew = tinyCrew(100);
+    const works = Uint8Array.from(crew.works, (_, day) => (day >= 1 && day < 10 ? 0 : 1));
+    const problem = tinyRollout(1, { crews: [{ ...crew, works, mostDaysAway: 3 }] });
+    const plan = { trips: [[{ stops: [0], notBefore: 10, isLocked: false }]] };
+    const found = why(problem, plan, 0);
+    expect(found).toMatchObject({ most: 'limit', serviceDay: 11 });
+    expect(daysOf(found)).toEqual({ limit: 10, going: 1 });
+  });
+
   it('a lock keeps a site where it is and does not hide why', () => {
     const plan = { trips: [[0, 1, 2].map((job) => ({ stops: [job], notBefore: 0, isLocked: true }))] };
     expect(daysOf(why(tinyRollout(3), plan, 2))).toEqual({ others: 6, going: 1 });

@@ -21,11 +21,11 @@ import type { TripLeg } from './programmeRolloutTrips.ts';
 
 /**
  * What a village waits for, in the order of which of equal ones is told: that somebody set the first day of a trip, others who come first, goods
- * into store, goods to a forward store, a carrier that is out, a way, its own months and days, the crew's days off, rain, the way there and the work.
+ * into store, goods to a forward store, a carrier that is out, that a trip which left sooner would break a limit, a way, its own months and days, the crew's days off, rain, the way there and the work.
  */
 export const waitReasons = [
   ...(['heldBack', 'others', 'stock', 'haul', 'carrier'] as const),
-  ...(['way', 'window', 'crew', 'rain', 'going'] as const),
+  ...(['limit', 'way', 'window', 'crew', 'rain', 'going'] as const),
 ] as const;
 export type WaitReason = (typeof waitReasons)[number];
 
@@ -107,12 +107,14 @@ function stopOf({ trips }: Outcome, { crew, trip, job }: StopAt): TimedStop | nu
   return trips[crew]?.[trip]?.stops.find((stop) => stop.job === job) ?? null;
 }
 
-/** Its first day of service if no trip of its crew up to its own were held back to a day; null where none is, or where it would be no sooner. */
+/** Its first day of service if no trip of its crew up to its own were held back to a day; null where none is, where it would be no sooner, or where a trip would break a limit. */
 function freedService(ready: Retiming, before: TimedPlan, at: StopAt): number | null {
   const own = before.plan.trips[at.crew]!;
   if (own.slice(0, at.trip + 1).every(({ notBefore }) => notBefore === 0)) return null;
   const freed = own.map((trip, place) => (place <= at.trip ? { ...trip, notBefore: 0 } : trip));
-  const { outcome } = whatBecomes(ready, before, { trips: before.plan.trips.with(at.crew, freed) });
+  const { outcome, breaks } = whatBecomes(ready, before, { trips: before.plan.trips.with(at.crew, freed) });
+  // A day that keeps a trip within its limits is nobody's choice.
+  if (breaks.some(({ broken }) => 'crew' in broken && broken.crew === at.crew && broken.kind !== 'late')) return null;
   const [is, was] = [stopOf(outcome, at)!.serviceDay, stopOf(before.outcome, at)!.serviceDay];
   return is < was ? is : null;
 }
@@ -137,7 +139,7 @@ function partsOfFirst(
   const atWork = restBetween(crew, opens, handOverDay - 1);
   const waited = (kind: TimedTrip['waitsFor']) => (waitsFor === kind ? leaves - ready : 0);
   const parts = {
-    ...{ stock: waited('stock'), haul: waited('haul'), carrier: waited('carrier') },
+    ...{ stock: waited('stock'), haul: waited('haul'), carrier: waited('carrier'), limit: waited('notBefore') },
     ...{ way: waited('way') + stood, window: opens - there, crew: ready + onWay + atWork },
   };
   const sum = Object.values(parts).reduce((all, days) => all + days, 0);
@@ -227,7 +229,14 @@ export function whyWorking(timed: PlanTimed, why: WhyThen, names: RolloutNames):
 
 const partNames: Readonly<Record<WaitReason, string>> = {
   ...{ heldBack: 'partHeldBack', others: 'partOthers', stock: 'partStock', haul: 'partHaul', carrier: 'partCarrier' },
-  ...{ way: 'partWay', window: 'partWindow', crew: 'partCrew', rain: 'waitForRain', going: 'partGoing' },
+  ...{
+    limit: 'partLimit',
+    way: 'partWay',
+    window: 'partWindow',
+    crew: 'partCrew',
+    rain: 'waitForRain',
+    going: 'partGoing',
+  },
 };
 
 function ifFirstInputs({ problem }: PlanTimed, { job, first }: WhyThen, names: RolloutNames): readonly WorkingInput[] {

@@ -5,6 +5,9 @@ import { type SitePlace, standsAt } from './places.ts';
 import { moveSite } from './siteMoves.ts';
 import { type Becomes, whatBecomes } from './whatBecomes.ts';
 
+/** The days after the first on which a trip is tried that breaks something on that first. Ours: a season. */
+const laterDays_count = 90;
+
 /** What would come of a plan if one site of it were gone to first. */
 export interface VisitedFirst {
   readonly crew: number;
@@ -23,7 +26,7 @@ export interface VisitedFirst {
  * @param ready - the rollout made ready [day, kg, L]
  * @param before - the plan, with what came of it in this rollout [day]
  * @param job - which site, in a trip of it [index]
- * @returns of all crews that can the one with which it serves first, with what comes of the whole plan; null: none can without something that breaks on that trip [day]
+ * @returns of all crews that can the one with which it serves first, with what comes of the whole plan; where something would break on each such trip, its own crew's on the first later day on which nothing does; null: on none [day]
  * @law the outcome is that of `evaluatePlan`
  * @definition ours: of equal days the site's own crew, then the plan in which least else breaks and people wait least; docs/decisions/0405-why-a-village-comes-when-it-does.md
  */
@@ -37,7 +40,23 @@ export function visitedFirst(ready: Retiming, before: TimedPlan, job: number): V
     const found = plan === null ? null : visited(ready, before, job, plan);
     if (found !== null && (best === null || isBetter(found, best))) best = found;
   }
-  return best;
+  return best ?? visitedLater(ready, before, job, unlocked);
+}
+
+/** The same by its own crew in a trip of its own, on the first later day on which nothing breaks on it; sooner than in the plan, or null. */
+function visitedLater(ready: Retiming, before: TimedPlan, job: number, unlocked: RolloutPlan): VisitedFirst | null {
+  const { crew, trip } = standsAt(before.plan, job)!;
+  const { plan } = moveSite(unlocked, job, { crew, newTripAt: 0 });
+  if (plan === null) return null;
+  const own = plan.trips[crew]!;
+  const from = before.outcome.trips[crew]![0]!.ready;
+  const { leaves } = before.outcome.trips[crew]![trip]!;
+  for (let day = from + 1; day <= Math.min(from + laterDays_count, leaves); day++) {
+    const held = own.with(0, { ...own[0]!, notBefore: day });
+    const found = visited(ready, before, job, { trips: plan.trips.with(crew, held) });
+    if (found !== null) return found;
+  }
+  return null;
 }
 
 /** A lock keeps a site where it is; what if asks of a plan without it. */
