@@ -25,7 +25,9 @@ it('the days a village waits add up, and going there first is a plan like any ot
       expect(sum).toBe(stop!.serviceDay);
       const { others, ...waited } = parts;
       for (const days of Object.values(waited)) expect(days).toBeGreaterThanOrEqual(0);
+      // With what a set first day adds, no less than nothing.
       expect(Number.isInteger(others)).toBe(true);
+      expect(others).toBeGreaterThanOrEqual(0);
 
       const anew = evaluatePlan(retiming(problem), first.plan);
       const there = anew.trips[first.crew]![first.trip]!.stops.find((one) => one.job === job)!;

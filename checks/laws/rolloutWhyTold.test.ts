@@ -92,10 +92,11 @@ describe('why a village comes when it does', () => {
         serviceWaits: { ofYear: [], middle: new Float64Array(366).fill(30) } as never,
       },
     ];
-    // Free on day 4, there half a day later; work on days 10, 11 and, after three days of rest, 15.
+    // Free on day 4, there half a day later; work on days 10, 11 and, after three days of rest, 15. Until day 10 it is its own days that are waited for.
     const found = why(tinyRollout(1, { jobs, crews: [{ ...crew, works, freeFrom: 4 }] }), tripsOf([0]), 0)!;
     expect(found).toMatchObject({ serviceDay: 45, most: 'rain' });
-    expect(daysOf(found)).toEqual({ crew: 4 + 3, window: 6, rain: 30, going: 2 });
+    expect(daysOf(found)).toEqual({ crew: 3, window: 10, rain: 30, going: 2 });
+    expect(found?.opensDay).toBe(10);
   });
 
   it('rain that falls late is what is waited for, however soon a crew comes', () => {
@@ -132,6 +133,17 @@ describe('why a village comes when it does', () => {
     const found = why(problem, plan, 0);
     expect(found).toMatchObject({ most: 'limit', serviceDay: 11 });
     expect(daysOf(found)).toEqual({ limit: 10, going: 1 });
+  });
+
+  it('a site that is not ready waits for its own days, whatever limit a trip that left sooner would break', () => {
+    // Ready from day 40; a trip that waits there for longer than three nights is away too long.
+    const crews = [{ ...tinyCrew(100), mostDaysAway: 3 }];
+    const jobs = [tinyJob, { ...tinyJob, siteId: 'J1', windows: [{ from: 40, to: 99 }] }];
+    const plan = { trips: [[0, 1].map((job) => ({ stops: [job], notBefore: job * 39, isLocked: false }))] };
+    const found = why(tinyRollout(2, { crews, jobs }), plan, 1);
+    expect(found).toMatchObject({ most: 'window', opensDay: 40 });
+    // Worked at and handed over on the day it opens.
+    expect(daysOf(found)).toEqual({ window: 40 });
   });
 
   it('a lock keeps a site where it is and does not hide why', () => {

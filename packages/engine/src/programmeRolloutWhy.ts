@@ -37,11 +37,13 @@ export interface WhyThen {
   readonly trip: number;
   /** The first day of service; where nobody knows how long it waits for rain, that of the hand-over. */
   readonly serviceDay: number;
-  /** Whole days from the first day planned on; they add up to that day. Below 0: as the first it would be later. */
+  /** Whole days from the first day planned on; they add up to that day. */
   readonly parts: Readonly<Record<WaitReason, number>>;
   /** That of which there are most days. */
   readonly most: WaitReason;
   readonly first: VisitedFirst;
+  /** The day from which work may be done there, of its own days in which it is done as the first. */
+  readonly opensDay: number;
   /** What all others would wait more if it were gone to first. */
   readonly othersWait_personDays: number;
   /** Sites that the crew which would go first comes to before, those of the most people first. */
@@ -79,7 +81,7 @@ export function whyThen(ready: Retiming, before: TimedPlan, job: number, legsOf:
   const now = place && stopOf(before.outcome, { ...place, job });
   if (place === null || now === null || now.handOverDay >= horizon_days) return null;
   const first = visitedFirst(ready, before, job);
-  if (first === null) return null;
+  if (first === null || first.serviceDay > now.serviceDay) return null;
   const heldBack = now.serviceDay - (freedService(ready, before, { ...place, job }) ?? now.serviceDay);
   const parts = {
     ...{ heldBack, others: now.serviceDay - heldBack - first.serviceDay },
@@ -89,6 +91,7 @@ export function whyThen(ready: Retiming, before: TimedPlan, job: number, legsOf:
   const tripsBefore = ratesBefore(ready, before, first.crew, place);
   return {
     ...{ job, crew, trip, serviceDay: now.serviceDay, parts, first, tripsBefore },
+    opensDay: opensOn(problem.jobs[job]!, first.becomes.outcome.trips[first.crew]![first.trip]!, job),
     most: waitReasons.reduce((best, reason) => (parts[reason] > parts[best] ? reason : best)),
     othersWait_personDays:
       first.becomes.changes.waiting_personDays - problem.jobs[job]!.people * (first.serviceDay - now.serviceDay),
@@ -137,10 +140,15 @@ function partsOfFirst(
   const there = Math.floor(arrives);
   const opens = Math.max(there, opensOn(problem.jobs[job]!, own, job));
   const atWork = restBetween(crew, opens, handOverDay - 1);
-  const waited = (kind: TimedTrip['waitsFor']) => (waitsFor === kind ? leaves - ready : 0);
+  // Whoever comes before its own days begin waits for them, whatever else is waited for meanwhile.
+  const before = Math.max(0, opensOn(problem.jobs[job]!, own, job) - (there - leaves));
+  const after = (from: number, to: number) => Math.max(0, to - Math.max(from, before));
+  const waited = (kind: TimedTrip['waitsFor']) => (waitsFor === kind ? after(ready, leaves) : 0);
+  const free = after(0, ready);
   const parts = {
     ...{ stock: waited('stock'), haul: waited('haul'), carrier: waited('carrier'), limit: waited('notBefore') },
-    ...{ way: waited('way') + stood, window: opens - there, crew: ready + onWay + atWork },
+    ...{ way: waited('way') + stood, crew: free + onWay + atWork },
+    window: opens - there + leaves - free - after(ready, leaves),
   };
   const sum = Object.values(parts).reduce((all, days) => all + days, 0);
   return { ...parts, rain: serviceDay - handOverDay, going: handOverDay - sum };

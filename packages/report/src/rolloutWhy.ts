@@ -21,7 +21,10 @@ export function whySaid(told: SheetTold, why: WhyThen | null, names: RolloutName
   const { most, parts, first, job } = why;
   if (most === 'others')
     return [...(why.before.length > 0 ? [othersSaid(told, why, names)] : []), firstSaid(told, why, names)];
-  const values = { days: numbers.days(parts[most]), crew: names.crewOf(first.crew), name: names.siteOf(job) };
+  const values = {
+    ...{ days: numbers.days(parts[most]), crew: names.crewOf(first.crew), name: names.siteOf(job) },
+    opens: numbers.date(isoDay(told.problem.firstDay + why.opensDay)),
+  };
   return [say(`rolloutAnswers.why.${most}`, values), firstSaid(told, why, names)];
 }
 

@@ -2874,7 +2874,7 @@ export const rolloutAnswers = {
   "why.rain": "Even as the first it would wait {days} for rain to fill its tank.",
   "why.stock": "Even as the first it would wait {days} for goods to come into store.",
   "why.way": "Even as the first it would wait {days} for its way to be open.",
-  "why.window": "Even as the first it would wait {days} until work may begin there, as its tables say from when it is ready, or in which months.",
+  "why.window": "Work may not begin there before {opens}, as its tables say from when it is ready, or in which months: even as the first it would wait {days} for that.",
   "whyFirst.notSooner": "It would be no sooner if a crew went there first.",
   "whyFirst.sooner": "If {crew} went there first, {isTreated, select, yes {{name} would drink} other {water would run at {name}}} from {day}, and {isMore, select, yes {others would wait {amount} more} other {others would wait no longer in all}}{broken, plural, =0 {} one {; # thing more of the plan would not hold} other {; # things more of the plan would not hold}}.",
   "whyFirst.soonerHandOver": "If {crew} went there first, {name} would be handed over on {day}, and {isMore, select, yes {others would wait {amount} more} other {others would wait no longer in all}}{broken, plural, =0 {} one {; # thing more of the plan would not hold} other {; # things more of the plan would not hold}}."

@@ -2874,7 +2874,7 @@ export const rolloutAnswers = {
   "why.rain": "Aun siendo el primero esperaría {days} a que la lluvia llene su tanque.",
   "why.stock": "Aun siendo el primero esperaría {days} a que lleguen materiales al almacén.",
   "why.way": "Aun siendo el primero esperaría {days} a que se abra su camino.",
-  "why.window": "Aun siendo el primero esperaría {days} hasta que allí se pueda empezar a trabajar, según desde cuándo está listo o en qué meses, como dicen sus tablas.",
+  "why.window": "Allí no se puede empezar a trabajar antes del {opens}, según desde cuándo está listo o en qué meses, como dicen sus tablas: aun siendo el primero esperaría {days} por eso.",
   "whyFirst.notSooner": "No sería antes aunque una cuadrilla fuera allí primero.",
   "whyFirst.sooner": "Si {crew} fuera allí primero, {isTreated, select, yes {{name} bebería} other {correría agua en {name}}} desde el {day}, y {isMore, select, yes {los demás esperarían {amount} más} other {los demás no esperarían más en total}}{broken, plural, =0 {} one {; # cosa más del plan no se cumpliría} other {; # cosas más del plan no se cumplirían}}.",
   "whyFirst.soonerHandOver": "Si {crew} fuera allí primero, {name} se entregaría el {day}, y {isMore, select, yes {los demás esperarían {amount} más} other {los demás no esperarían más en total}}{broken, plural, =0 {} one {; # cosa más del plan no se cumpliría} other {; # cosas más del plan no se cumplirían}}."

@@ -5,7 +5,7 @@ import { type SitePlace, standsAt } from './places.ts';
 import { moveSite } from './siteMoves.ts';
 import { type Becomes, whatBecomes } from './whatBecomes.ts';
 
-/** The days after the first on which a trip is tried that breaks something on that first. Ours: a season. */
+/** So many later days are tried of a trip that breaks something on the first. Ours: a season, day by day. */
 const laterDays_count = 90;
 
 /** What would come of a plan if one site of it were gone to first. */
@@ -40,10 +40,13 @@ export function visitedFirst(ready: Retiming, before: TimedPlan, job: number): V
     const found = plan === null ? null : visited(ready, before, job, plan);
     if (found !== null && (best === null || isBetter(found, best))) best = found;
   }
-  return best ?? visitedLater(ready, before, job, unlocked);
+  const { handOverDay, serviceDay } = before.outcome.trips[own.crew]![own.trip]!.stops.find((stop) => stop.job === job)!;
+  if (best !== null && (best.serviceDay <= serviceDay || handOverDay >= ready.horizon_days)) return best;
+  const later = visitedLater(ready, before, job, unlocked);
+  return best === null || (later !== null && later.serviceDay < best.serviceDay) ? later : best;
 }
 
-/** The same by its own crew in a trip of its own, on the first later day on which nothing breaks on it; sooner than in the plan, or null. */
+/** The same by its own crew in a trip of its own, on the first later day, up to that on which it leaves now, on which nothing breaks on it; null: on none. */
 function visitedLater(ready: Retiming, before: TimedPlan, job: number, unlocked: RolloutPlan): VisitedFirst | null {
   const { crew, trip } = standsAt(before.plan, job)!;
   const { plan } = moveSite(unlocked, job, { crew, newTripAt: 0 });
@@ -51,8 +54,9 @@ function visitedLater(ready: Retiming, before: TimedPlan, job: number, unlocked:
   const own = plan.trips[crew]!;
   const from = before.outcome.trips[crew]![0]!.ready;
   const { leaves } = before.outcome.trips[crew]![trip]!;
-  for (let day = from + 1; day <= Math.min(from + laterDays_count, leaves); day++) {
-    const held = own.with(0, { ...own[0]!, notBefore: day });
+  const step = Math.max(1, Math.ceil((leaves - from) / laterDays_count));
+  for (let day = from + 1; day < leaves + step; day += step) {
+    const held = own.with(0, { ...own[0]!, notBefore: Math.min(day, leaves) });
     const found = visited(ready, before, job, { trips: plan.trips.with(crew, held) });
     if (found !== null) return found;
   }
