@@ -2206,7 +2206,7 @@ export const rolloutFinding = {
   "sure_to_come": "How sure that is, is being worked out.",
   "sure_unknown": "How sure that is, is not known.",
   "untreated": "No treatment unit is entered for {name}: nothing makes its water fit to drink. All that is drunk there is to be treated, also when the taps run.",
-  "waits": "The trip waits {days} {what, select, stock {for goods to come into store} way {for a way to be open} carrier {for a carrier that is out} notBefore {as somebody set its first day} haul {for goods to be brought to the forward store} other {}}."
+  "waits": "The trip waits {days} {what, select, stock {for goods to come into store} way {for a way to be open} carrier {for a carrier that is out} notBefore {as the plan holds it back until then} haul {for goods to be brought to the forward store} other {}}."
 } as const;
 export const rolloutSheet = {
   "section": "Rollout"

@@ -2207,7 +2207,7 @@ export const rolloutFinding = {
   "sure_to_come": "Se está calculando cuán seguro es.",
   "sure_unknown": "No se sabe cuán seguro es.",
   "untreated": "No está anotada ninguna unidad de tratamiento para {name}: nada hace apta su agua para beber. Toda la que se bebe allí debe tratarse, también cuando corran los grifos.",
-  "waits": "El viaje espera {days} {what, select, stock {a que llegue material al almacén} way {a que se abra un camino} carrier {un transporte que está fuera} notBefore {porque alguien fijó su primer día} haul {a que se lleve material al almacén avanzado} other {}}."
+  "waits": "El viaje espera {days} {what, select, stock {a que llegue material al almacén} way {a que se abra un camino} carrier {un transporte que está fuera} notBefore {porque el plan lo retiene hasta entonces} haul {a que se lleve material al almacén avanzado} other {}}."
 } as const;
 export const rolloutSheet = {
   "section": "Despliegue"

@@ -139,7 +139,11 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
         {found.kind === 'coming' ? (
           <>
             {found.coming.stop.served === null ? null : (
-              <OpensWorking asked={{ figure: 'drinks', site: siteId }} part="village" served={found.coming.stop.served}>
+              <OpensWorking
+                asked={{ figure: 'drinks', site: siteId }}
+                part={`village ${siteId}`}
+                served={found.coming.stop.served}
+              >
                 {say('rolloutFinding.how_reached')}
               </OpensWorking>
             )}
@@ -165,7 +169,7 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
           {say('rolloutFinding.see_site')}
         </Link>
       </p>
-      <WorkingOfPart part="village" />
+      <WorkingOfPart part={`village ${siteId}`} />
     </section>
   );
 }

@@ -18,7 +18,7 @@ export function WhyThen(props: {
   return (
     <p className="why-then">
       {data.said.join(' ')}{' '}
-      <OpensWorking asked={asked} part="village">
+      <OpensWorking asked={asked} part={`village ${siteId}`}>
         {say('rolloutPlans.why_reached')}
       </OpensWorking>
     </p>

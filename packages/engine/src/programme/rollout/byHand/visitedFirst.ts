@@ -40,7 +40,9 @@ export function visitedFirst(ready: Retiming, before: TimedPlan, job: number): V
     const found = plan === null ? null : visited(ready, before, job, plan);
     if (found !== null && (best === null || isBetter(found, best))) best = found;
   }
-  const { handOverDay, serviceDay } = before.outcome.trips[own.crew]![own.trip]!.stops.find((stop) => stop.job === job)!;
+  const { handOverDay, serviceDay } = before.outcome.trips[own.crew]![own.trip]!.stops.find(
+    (stop) => stop.job === job,
+  )!;
   if (best !== null && (best.serviceDay <= serviceDay || handOverDay >= ready.horizon_days)) return best;
   const later = visitedLater(ready, before, job, unlocked);
   return best === null || (later !== null && later.serviceDay < best.serviceDay) ? later : best;
