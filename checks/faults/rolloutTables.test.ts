@@ -41,6 +41,7 @@ it('without a fault all of it is joined, and nothing is told', async () => {
       to: null,
       slower_factor: null,
       reason: 'flood',
+      isToGuessed: false,
     },
     {
       ...{
@@ -51,7 +52,7 @@ it('without a fault all of it is joined, and nothing is told', async () => {
         slower_factor: 2,
         reason: 'works on the bridge',
       },
-      ...{ from: day('2027-03-01'), to: day('2027-03-20') },
+      ...{ from: day('2027-03-01'), to: day('2027-03-20'), isToGuessed: false },
     },
   ]);
   expect(rollout.riverLevels).toHaveLength(10);

@@ -71,6 +71,12 @@ it('the page of a plan is told of rows that are not used, and of sites that its 
     expect(said['untreated']!.people_count).toBe(445);
     expect(said['leftOut']!.siteIds).toEqual(['S004']);
     expect(said['leftOut']!.said).toContain('Far Stones');
+    // Sites that have a day of hand-over and none from which water runs.
+    const stops = sheet.crews.flatMap(({ trips }) => trips.flatMap((trip) => trip.stops));
+    const undated = stops.filter(({ handOver, served }) => handOver !== null && served === null);
+    expect(undated.length).toBeGreaterThan(0);
+    expect(said['undated']!.siteIds.toSorted()).toEqual(undated.map(({ siteId }) => siteId).toSorted());
+    expect(said['undated']!.said).toContain('nobody knows when rain fills the tank');
     expect(sheet.sentence).toContain('will have water');
     expect(sheet.sentence).not.toContain('drink');
     const short = sheet.problems.find(({ code }) => code === 'rollout.short_planned');

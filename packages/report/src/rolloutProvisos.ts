@@ -19,20 +19,24 @@ const names_most = 3;
  *
  * @param told - the plan
  * @param candidates - sites that are not handed over, planned or not
- * @returns not treated, in a trip and not done, left out, not shown to hold; those there are
+ * @returns not treated, in a trip and not done, counted from the hand-over as nobody knows when water runs, left out, not shown to hold; those there are
  * @definition ours: docs/decisions/0394-what-the-first-sentence-leaves-out.md
  */
 export function provisosOf(told: SheetTold, candidates: readonly SheetCandidate[]): Proviso[] {
   if (told.planId === null) return [];
   const undone = notDone(told);
   const planned = candidates.filter(({ tripId }) => tripId !== null);
+  const undated = new Set(
+    told.problem.jobs.flatMap(({ siteId, serviceWaits }) => (serviceWaits === null ? [siteId] : [])),
+  );
   const of = {
     untreated: planned.filter(({ isUntreated }) => isUntreated),
     notDone: candidates.filter(({ siteId }) => undone.has(siteId)),
+    undated: planned.filter(({ siteId }) => undated.has(siteId) && !undone.has(siteId)),
     leftOut: candidates.filter(({ tripId, reason }) => tripId === null && reason !== null && !isNoLack.has(reason)),
     notHolding: planned.filter(({ verdict }) => verdict === 'short' || verdict === 'unknown'),
   };
-  return (['untreated', 'notDone', 'leftOut', 'notHolding'] as const)
+  return (['untreated', 'notDone', 'undated', 'leftOut', 'notHolding'] as const)
     .filter((kind) => of[kind].length > 0)
     .map((kind) => {
       const sites = of[kind];

@@ -2426,10 +2426,10 @@ export interface paths {
                             /** @description Sites of which the sentence says nothing or too much: the gravest first. */
                             provisos: {
                                 /**
-                                 * @description In a trip that does not get them done; in no trip, for a reason; not treated; not shown to hold.
+                                 * @description In a trip that does not get them done; counted from the hand-over, as when water runs is not known; in no trip, for a reason; not treated; not shown to hold.
                                  * @enum {string}
                                  */
-                                kind: "notDone" | "leftOut" | "untreated" | "notHolding";
+                                kind: "notDone" | "undated" | "leftOut" | "untreated" | "notHolding";
                                 /** @description As far as they are known. */
                                 people_count: number;
                                 said: string;

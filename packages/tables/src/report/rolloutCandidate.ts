@@ -24,8 +24,10 @@ export const candidate = z.strictObject({
 /** What the first sentence does not say of sites. */
 export const proviso = z.strictObject({
   kind: z
-    .enum(['notDone', 'leftOut', 'untreated', 'notHolding'])
-    .describe('In a trip that does not get them done; in no trip, for a reason; not treated; not shown to hold.'),
+    .enum(['notDone', 'undated', 'leftOut', 'untreated', 'notHolding'])
+    .describe(
+      'In a trip that does not get them done; counted from the hand-over, as when water runs is not known; in no trip, for a reason; not treated; not shown to hold.',
+    ),
   siteIds: z.array(z.string()),
   people_count: z.number().describe('As far as they are known.'),
   said: z.string(),
