@@ -131,6 +131,50 @@ it('what happened and what the plan takes back are told apart, and add up to day
   });
 }, 60_000);
 
+it('a trip that should have left and goes elsewhere now has the days of the new plan; one that is as it was is still asked about', async () => {
+  await withServer(async (page) => {
+    const programme = await taken(page, ready);
+    await searched(page, programme);
+    const tripsNow = async () =>
+      (await sheetOf(page, programme)).crews.flatMap(({ crewId, trips }) => trips.map((trip) => ({ ...trip, crewId })));
+    const isOf = (crewId: string, stops: readonly { readonly siteId: string }[]) =>
+      [crewId, ...stops.map(({ siteId }) => siteId)].join(' ');
+    // One crew does all of it, a trip to each site, and two of them should have left; the first stays as it is.
+    const { planTrips, planStops } = await planRows(page, programme);
+    const of = { planId: 'P1', crewId: 'west', notBefore: dayIn(-12), leaves: dayIn(-10), back: dayIn(-4) };
+    const trip = (tripId: string, order: string, more: object = {}) => ({
+      ...{ kind: 'added', table: 'planTrips', key: `P1/${tripId}`, after: { ...of, tripId, order, ...more } },
+    });
+    const to = ['X1', 'X2', 'X3'];
+    const moved = planStops!.map(({ key, cells: { tripId, order } }, at) => ({
+      ...{ kind: 'edited', table: 'planStops', key, before: { tripId, order }, after: { tripId: to[at], order: '1' } },
+    }));
+    const gone = planTrips!.map(({ key, cells }) => ({ kind: 'removed', table: 'planTrips', key, before: cells }));
+    const trips = [trip('X1', '1', { isLocked: 'yes' }), trip('X2', '2'), trip('X3', '3')];
+    expect((await change(page, programme, ...trips, ...moved, ...gone)).status).toBe(200);
+    const was = new Map((await tripsNow()).map((one) => [one.tripId, one]));
+    expect([...was.values()].map(({ tripId, isOverdue }) => [tripId, isOverdue])).toEqual(to.map((id) => [id, true]));
+    await searched(page, programme, heldAsk);
+    const { at } = (await found(page, programme))[0]!;
+    expect((await page.ask('POST', `${programme}/rollout/found/P1`, { by: 'Nadi', at })).status).toBe(200);
+    const kept = await tripsNow();
+    const rows = new Map((await planRows(page, programme))['planTrips']!.map(({ cells }) => [cells['tripId'], cells]));
+    const same = kept.filter(({ tripId, crewId, stops }) => {
+      const before = was.get(tripId);
+      return before !== undefined && isOf(before.crewId, before.stops) === isOf(crewId, stops);
+    });
+    const other = kept.filter((one) => was.has(one.tripId) && !same.includes(one));
+    expect([same.length > 0, other.length > 0]).toEqual([true, true]);
+    for (const { tripId, isOverdue } of same)
+      expect([isOverdue, rows.get(tripId)!['leaves'], rows.get(tripId)!['back']]).toEqual([
+        ...[true, dayIn(-10), dayIn(-4)],
+      ]);
+    for (const { tripId, isOverdue, leaves, back } of other)
+      expect([isOverdue, rows.get(tripId)!['leaves'], rows.get(tripId)!['back']]).toEqual([false, leaves, back]);
+    expect(kept.filter(({ isOverdue }) => isOverdue)).toEqual(same);
+  });
+}, 60_000);
+
 it('left, nothing is written and nothing is held; what came in between is not kept unseen', async () => {
   await withServer(async (page) => {
     const programme = await closedAndFound(page);

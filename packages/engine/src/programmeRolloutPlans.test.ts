@@ -120,6 +120,25 @@ describe('planning from today', () => {
     expect(kept([trip('T1', ['V1'], { ...late, notBefore: today - 1 })]).got.overdue).toEqual(['T1']);
   });
 
+  it('asks no more of a trip whose id stands for another crew or other stops: it has the days of its own', () => {
+    const late = { leaves: today - 4, back: today + 1 };
+    const rollout = { crews: [crew('A'), crew('B')] };
+    const { ready, got } = kept([trip('T1', ['V1', 'V2'], late)], {}, rollout);
+    const jobs = got.plan.trips[0]![0]!.stops;
+    const plans = { same: [[jobs], []], turned: [[[...jobs].reverse()], []], fewer: [[jobs.slice(0, 1)], []] };
+    for (const [name, stops] of Object.entries({ ...plans, other: [[], [jobs]] })) {
+      const planned = {
+        trips: stops.map((own) => own.map((one) => ({ stops: one, notBefore: 0, isLocked: false }))),
+      };
+      const tripIds = stops.map((own) => own.map(() => 'T1'));
+      const outcome = evaluatePlan(ready.problem, planned);
+      const [row] = rowsOfPlan(ready.problem, planned, outcome, { ...got, tripIds }).planTrips;
+      const isAsked = row!['leaves'] === isoDay(today - 4) && row!['back'] === isoDay(today + 1);
+      expect([name, row!['tripId'], isAsked]).toEqual([name, 'T1', name === 'same']);
+      expect([name, isAsked || row!['leaves']! >= isoDay(today)]).toEqual([name, true]);
+    }
+  });
+
   it('counts what a trip that is back handed over; what it did not waits for a place', () => {
     const done = trip('T1', ['V1', 'V2'], { leftOn: firstDay, backOn: today - 1 });
     const { ready, got } = kept([done, trip('T2', ['V3', 'V1'], { order: 2 })], { V1: firstDay + 2 });

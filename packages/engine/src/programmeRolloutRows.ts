@@ -1,5 +1,6 @@
 import { type DayIndex, isoDay, type PlanTripFacts } from './kernel/index.ts';
 import type { Outcome, RolloutPlan, RolloutProblem, TimedTrip } from './programme/rollout/index.ts';
+import { byOrder } from './programmeRolloutPast.ts';
 import type { KeptPlan } from './programmeRolloutPlans.ts';
 
 /** The cells of a row as text, those that are empty left out. */
@@ -47,18 +48,18 @@ export function rowsOfPlan(
   }));
   const ids = new TripIds([...gone, ...others].map(({ tripId }) => tripId));
   const idsOf = plan.trips.map((trips, crew) => trips.map((_, at) => ids.known(kept.tripIds?.[crew]?.[at] ?? null)));
-  // Of one that may have left is still asked: the day it was to leave stays as it was told.
-  const asked = new Map(unanswered.map(({ tripId, leaves, back }) => [tripId, { leaves, back }]));
+  const asked = askedStill(problem, unanswered);
   const made = plan.trips.flatMap((trips, crew) => {
     const before = (past[crew] ?? []).map((trip) => trip.kept.order);
     const first = Math.max(0, ...before.map(Math.ceil));
     return trips.map((trip, at): PlanTripFacts => {
       const timed = outcome?.trips[crew]?.[at] ?? null;
-      const tripId = idsOf[crew]![at] ?? ids.next();
+      const [tripId, { crewId }] = [idsOf[crew]![at] ?? ids.next(), problem.crews[crew]!];
+      const days = asked(tripId, crewId, trip.stops) ?? daysOf(problem, timed);
       return {
-        ...{ tripId, crewId: problem.crews[crew]!.crewId, order: first + at + 1 },
+        ...{ tripId, crewId, order: first + at + 1 },
         notBefore: trip.notBefore > 0 ? problem.firstDay + Math.ceil(trip.notBefore - slack_days) : null,
-        ...{ isLocked: trip.isLocked, ...(asked.get(tripId) ?? daysOf(problem, timed)), leftOn: null, backOn: null },
+        ...{ isLocked: trip.isLocked, ...days, leftOn: null, backOn: null },
         stops: trip.stops.map((job, order) => ({
           ...{ siteId: problem.jobs[job]!.siteId, order: order + 1 },
           handOver: dayWithin(problem, timed?.stops[order]?.handOverDay ?? null),
@@ -74,6 +75,25 @@ export function rowsOfPlan(
         filled({ planId, siteId, tripId, order: String(order), handOver: textOf(handOver) }),
       ),
     ),
+  };
+}
+
+/**
+ * Of a trip that may have left is still asked: the day it was to leave stays as it was told. Not so where its id is that of another
+ * crew now, or of other sites in another order: that trip was never to leave on that day.
+ */
+function askedStill({ jobs }: RolloutProblem, unanswered: readonly PlanTripFacts[]) {
+  const jobOf = new Map(jobs.map(({ siteId }, job) => [siteId, job]));
+  const known = new Map(
+    unanswered.map(({ stops, ...trip }) => {
+      const own = [...stops].sort(byOrder(({ siteId }) => siteId)).flatMap(({ siteId }) => jobOf.get(siteId) ?? []);
+      return [trip.tripId, { ...trip, own }] as const;
+    }),
+  );
+  return (tripId: string, crewId: string, stops: readonly number[]) => {
+    const trip = known.get(tripId);
+    const isSame = trip?.crewId === crewId && String(trip.own) === String(stops);
+    return isSame ? { leaves: trip.leaves, back: trip.back } : null;
   };
 }
 

@@ -536,6 +536,8 @@ export const rolloutPlans = {
   "size": "{trips, plural, =0 {No trips} one {# trip} other {# trips}} in all, {sites, plural, =0 {no sites} one {# site} other {# sites}}, done ones among them.",
   "trips": "{count, plural, one {# trip} other {# trips}}",
   "two": "{a} and {b}",
+  "unsaid": "{count, plural, one {# trip should have left, and nobody has said whether it did: if it changes crew, sites or their order, it is not asked about any more.} other {# trips should have left, and nobody has said whether they did: those that change crew, sites or their order are not asked about any more.}}",
+  "unsaid_say": "{count, plural, one {Say first whether it left} other {Say first whether they left}}",
   "why_reached": "How this is reckoned",
   "working_out": "The plan is being worked out{done, select, yes { ({share})} other {}}. The page appears by itself."
 } as const;

@@ -536,6 +536,8 @@ export const rolloutPlans = {
   "size": "{trips, plural, =0 {Ningún viaje} one {# viaje} other {# viajes}} en total, {sites, plural, =0 {ningún sitio} one {# sitio} other {# sitios}}, contando los ya hechos.",
   "trips": "{count, plural, one {# viaje} other {# viajes}}",
   "two": "{a} y {b}",
+  "unsaid": "{count, plural, one {# viaje debería haber salido y nadie ha dicho si salió: si cambia de cuadrilla, de sitios o de orden, ya no se pregunta por él.} other {# viajes deberían haber salido y nadie ha dicho si salieron: por los que cambien de cuadrilla, de sitios o de orden ya no se pregunta.}}",
+  "unsaid_say": "{count, plural, one {Diga primero si salió} other {Diga primero si salieron}}",
   "why_reached": "Cómo se calcula",
   "working_out": "Se está calculando el plan{done, select, yes { ({share})} other {}}. La página aparece sola."
 } as const;

@@ -5,11 +5,12 @@ import { NotSaved } from '../../../forms/FaultSummary.tsx';
 import { Who, whoId } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { SavedLine } from '../../../offline/SavedLine.tsx';
+import { UnsaidTrips } from '../plans/UnsaidTrips.tsx';
 import type { Hand } from './hand.ts';
 import { Mend } from './Mend.tsx';
 import { becomesWords, cannotWords, heldWords, nearestWords, placeWords } from './moveWords.ts';
 import { type Place, type Step, stepped } from './places.ts';
-import type { HandOver } from './useHand.ts';
+import { type HandOver, tripsTouched } from './useHand.ts';
 import { useNews } from './useNews.ts';
 
 type Full = Exclude<Hand, { readonly phase: 'empty' }>;
@@ -71,7 +72,11 @@ export function HandPanel({
           aria-label={say('rolloutByHand.name')}
           onKeyDown={isFull ? keysOf(sheet, over) : undefined}
         >
-          {isFull ? <InHand {...{ sheet, over, hand, news }} /> : <Told {...{ programmeId, sheet, over }} />}
+          {isFull ? (
+            <InHand {...{ programmeId, sheet, over, hand, news }} />
+          ) : (
+            <Told {...{ programmeId, sheet, over }} />
+          )}
         </section>
       ) : null}
     </>
@@ -140,12 +145,19 @@ function keysOf(sheet: RolloutSheet, { hand, moveTo, letGo, putBack }: HandOver)
   };
 }
 
-function InHand({ sheet, over, hand, news }: Of & { readonly hand: Full; readonly news: readonly string[] }) {
+function InHand({
+  programmeId,
+  sheet,
+  over,
+  hand,
+  news,
+}: Of & { readonly programmeId: string; readonly hand: Full; readonly news: readonly string[] }) {
   const language = useLanguage();
   const { say } = language;
   const who = useWho();
   const { held, at, answer, cannot, nearest, phase, isAnew } = hand;
   const where = placeWords(sheet, held, at, language);
+  const touched = tripsTouched(sheet, { held, at });
   return (
     <>
       <p>
@@ -161,6 +173,7 @@ function InHand({ sheet, over, hand, news }: Of & { readonly hand: Full; readonl
       {phase === 'refused' && cannot !== null && cannot.why !== 'noAnswer' && cannot.why !== 'gone' ? (
         <Nearest {...{ sheet, over, hand, nearest }} />
       ) : null}
+      <UnsaidTrips {...{ programmeId, sheet }} mayChange={(tripId) => touched.has(tripId)} />
       {who === '' ? <Who /> : null}
       <NotSaved outcome={over.outcome} />
       <Presses {...{ sheet, over, hand }} isOff={phase === 'laying'} canLay={who !== ''} />

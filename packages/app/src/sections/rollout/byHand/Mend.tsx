@@ -4,6 +4,7 @@ import { useEffect, useEffectEvent, useState } from 'react';
 import { useWho } from '../../../api/useWho.ts';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { NotBegun } from '../plans/MakePlan.tsx';
+import { UnsaidTrips } from '../plans/UnsaidTrips.tsx';
 import { useSearchForPlan } from '../plans/useSearch.ts';
 import { rolloutQuery } from '../rolloutQuery.ts';
 import { mendAsked, mendedWords } from './mended.ts';
@@ -38,15 +39,12 @@ export function Mend({
   const { state, begin } = useSearchForPlan(programmeId);
   const [mending, setMending] = useState<Mending | null>(null);
   const { planId } = sheet;
+  const { keepTrips, onlyCrews } = mendAsked(sheet, laid);
   const start = async () => {
     if (planId === null) return;
-    const asked = { from: planId, into: planId, name: null, seconds: search_s, ...mendAsked(sheet, laid) };
+    const wanted = { from: planId, into: planId, name: null, seconds: search_s };
     try {
-      const { taskId } = await begin.mutateAsync({
-        ...asked,
-        keepTrips: [...asked.keepTrips],
-        onlyCrews: [...asked.onlyCrews],
-      });
+      const { taskId } = await begin.mutateAsync({ ...wanted, keepTrips: [...keepTrips], onlyCrews: [...onlyCrews] });
       setMending({ before: sheet, taskId, said: null });
     } catch {
       // Why it was not begun is said below.
@@ -68,6 +66,10 @@ export function Mend({
   }, [ended]);
   return (
     <div className="by-hand-mend">
+      <UnsaidTrips
+        {...{ programmeId, sheet }}
+        mayChange={(tripId, crewId) => onlyCrews.includes(crewId) && !keepTrips.includes(tripId)}
+      />
       <p>
         <button
           type="button"

@@ -143,6 +143,21 @@ describe('the rows of a move', () => {
     expect(trips).toMatchObject({ key: 'PL/B', after: { notBefore: '2026-07-20', leaves: '2026-07-20' } });
   });
 
+  it('have the days of its own of a trip that goes with another crew or to other sites, though it should have left', () => {
+    const unanswered = new Set(['A', 'B']);
+    const own = { leaves: '2026-07-20', back: '2026-08-03' };
+    const turned = trip('A', [stop('A2'), stop('A1')], own);
+    const edits = [
+      changesOfPlan(read, crews([turned, b], [c]), { ...days, unanswered }),
+      changesOfPlan(read, crews([trip('A', [stop('A1')], own), b], [c]), { ...days, unanswered }),
+    ];
+    for (const changes of edits) expect(changes).toContainEqual(expect.objectContaining({ key: 'PL/A', after: own }));
+    const other = changesOfPlan(read, crews([a], [c, trip('B', [stop('B1')], own)]), { ...days, unanswered });
+    expect(other).toContainEqual(
+      expect.objectContaining({ key: 'PL/B', after: expect.objectContaining({ crewId: '2', ...own }) }),
+    );
+  });
+
   it('leave a row in a trip that the plan does not know', () => {
     const dropped = { ...read, planStops: [...read.planStops, stopRow('H', 'B', '2')] };
     const changes = changesOfPlan(dropped, crews([trip('A', [stop('A1'), stop('A2'), stop('B1')])], [c]), days);

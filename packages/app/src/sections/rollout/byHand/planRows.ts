@@ -24,7 +24,10 @@ export interface DaysKept {
   readonly at: string;
   /** Trips whose days are kept; null: of all. Where tables changed since, the others still tell what that moved. */
   readonly onlyTrips: ReadonlySet<string> | null;
-  /** Trips that should have left, and nobody has said whether they did: the day each was to leave stays, so that it is still asked. */
+  /**
+   * Trips that should have left, and nobody has said whether they did: the day each was to leave stays, so that it is still asked, but
+   * for one that goes with another crew now, or to other sites or in another order.
+   */
   readonly unanswered: ReadonlySet<string>;
 }
 
@@ -43,6 +46,10 @@ export function changesOfPlan(read: PlanRead, after: readonly CrewAsMoved[], day
   const rows = rowsOf(read);
   const named = withNames(rows, after);
   const changes: RowChange[] = [];
+  const sitesWere = new Map(read.before.map(({ tripId, siteIds }) => [tripId, siteIds]));
+  const isAsItWas = ({ tripId, stops }: NamedTrip, crewId: string) =>
+    rows.trips.get(tripId)?.cells['crewId'] === crewId &&
+    JSON.stringify(sitesWere.get(tripId)) === JSON.stringify(stops.map(({ siteId }) => siteId));
   const isKept = (tripId: string) => days.onlyTrips === null || days.onlyTrips.has(tripId) || !rows.trips.has(tripId);
   for (const { crewId, trips } of named) {
     const orders = ordersOf(trips.map(({ tripId }) => orderIn(rows.trips.get(tripId), 'crewId', crewId)));
@@ -50,7 +57,10 @@ export function changesOfPlan(read: PlanRead, after: readonly CrewAsMoved[], day
       const cells = { crewId, order: textOf(orders[at]!), notBefore: trip.notBefore };
       const row = rows.trips.get(trip.tripId);
       // From which day on it may leave is an answer too.
-      const isAsked = days.unanswered.has(trip.tripId) && trip.notBefore === (row?.cells['notBefore'] ?? null);
+      const isAsked =
+        days.unanswered.has(trip.tripId) &&
+        trip.notBefore === (row?.cells['notBefore'] ?? null) &&
+        isAsItWas(trip, crewId);
       const known = isKept(trip.tripId) && !isAsked ? { leaves: trip.leaves, back: trip.back } : {};
       changes.push(...put('planTrips', row, [read.planId, 'tripId', trip.tripId], { ...cells, ...known }));
     }

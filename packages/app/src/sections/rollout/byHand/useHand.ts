@@ -197,7 +197,7 @@ async function rowsNow(client: QueryClient, programmeId: string): Promise<RowsSe
 }
 
 /** Trips that a move takes from and gives to. */
-export function tripsTouched(sheet: RolloutSheet, { held, at }: Laid): ReadonlySet<string> {
+export function tripsTouched(sheet: RolloutSheet, { held, at }: Pick<Laid, 'held' | 'at'>): ReadonlySet<string> {
   const from = held.kind === 'trip' ? held.tripId : tripOfSite(sheet, held.siteId)?.tripId;
   const to = at.kind === 'inTrip' ? at.tripId : undefined;
   return new Set([from, to].filter((tripId) => tripId !== undefined));

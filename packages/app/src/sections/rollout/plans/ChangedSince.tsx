@@ -10,6 +10,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { LaterSites } from './LaterSites.tsx';
 import { NotBegun } from './MakePlan.tsx';
 import { planTables, retimedChanges } from './planRows.ts';
+import { UnsaidTrips } from './UnsaidTrips.tsx';
 import { anew_s, useFound } from './useFound.ts';
 
 /** What changed since the days of the plan were worked out, and what may be done about it: keep its order, or plan anew. */
@@ -51,6 +52,7 @@ export function ChangedSince({ programmeId, sheet }: { readonly programmeId: str
           </ul>
         </details>
       )}
+      {found == null ? <UnsaidTrips programmeId={programmeId} sheet={sheet} /> : null}
       <p className="presses">
         {found == null ? (
           <button type="button" className="button main" disabled={isBusy} onClick={pressed(anew)}>

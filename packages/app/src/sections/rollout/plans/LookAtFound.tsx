@@ -5,6 +5,7 @@ import { useWho } from '../../../api/useWho.ts';
 import { askForName, Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PaperFoot } from '../paper/PaperFoot.tsx';
+import { rolloutQuery } from '../rolloutQuery.ts';
 import { WithWorkings } from '../working/opening.tsx';
 import { ChangedTrips, LeavingSoon, NotHoldingAnew } from './ChangedTrips.tsx';
 import { Back, ComparedCosts, ComparedPicture } from './ComparedParts.tsx';
@@ -12,6 +13,7 @@ import { ComparedAreas, ComparedSites } from './ComparedTables.tsx';
 import { foundQuery } from './comparedQuery.ts';
 import { NotBegun } from './MakePlan.tsx';
 import { Searching } from './Searching.tsx';
+import { UnsaidTrips } from './UnsaidTrips.tsx';
 import { useFound } from './useFound.ts';
 import type { Found } from './useSearch.ts';
 
@@ -69,6 +71,7 @@ function Looked({ programmeId, sheet, found }: OfPage & { readonly found: Found 
       <FoundFor anew={anew} found={found} />
       <LeavingSoon trips={anew.trips} />
       <NotHoldingAnew broken={anew.broken} />
+      <Unsaid programmeId={programmeId} sheet={sheet} found={found} />
       <Acts programmeId={programmeId} sheet={sheet} found={found} />
       <ComparedPicture compared={compared} />
       <ComparedSites sites={sites} a={a} b={b} />
@@ -77,6 +80,14 @@ function Looked({ programmeId, sheet, found }: OfPage & { readonly found: Found 
       <ComparedAreas areas={byArea} a={a} b={b} />
     </WithWorkings>
   );
+}
+
+/** Of the plan it is kept as, which need not be the one in force: trips that should have left. */
+function Unsaid({ programmeId, sheet, found: { into } }: OfPage & { readonly found: Found }) {
+  const isOther = sheet.planId !== into;
+  const { data: other } = useQuery({ ...rolloutQuery(programmeId, into), enabled: isOther });
+  const of = isOther ? other : sheet;
+  return of === undefined ? null : <UnsaidTrips programmeId={programmeId} sheet={of} />;
 }
 
 /** For whom and for which tables it was found, and what was entered since. */
