@@ -3,7 +3,10 @@ import { beside, closes, found, heldAsk, type Row } from './anewServed.ts';
 import { change, dayIn, ready, searched, sheetOf, taken } from './rolloutServed.ts';
 import { type Page, withServer } from './served.ts';
 
-/** Three sites that were told a day, one of them long after it can be, and a fourth that was told none; what is found after a closure, and kept. */
+/**
+ * Three sites that were told a day, one of them long after it can be, and a fourth that was told none; what is found after a closure, and
+ * kept. As the plan stands a trip waits, so that what is found is sooner than that and yet later than was told.
+ */
 async function toldAndFound(page: Page, isPathGone: boolean) {
   const programme = await taken(page, ready);
   await searched(page, programme);
@@ -14,10 +17,14 @@ async function toldAndFound(page: Page, isPathGone: boolean) {
         .map(({ siteId, handOver }) => [siteId, handOver!]),
     );
   const told = await daysOf();
+  const trips = (await sheetOf(page, programme)).crews.flatMap((crew) => crew.trips);
+  const { tripId } = trips.find(({ stops }) => stops.some(({ siteId }) => siteId === 'S001'))!;
+  const late = { kind: 'edited', table: 'planTrips', key: `P1/${tripId}`, before: { notBefore: null } };
   const ways = (await page.ask('GET', `${programme}/tables/ways`)).body.rows as readonly Row[];
   const stop = { kind: 'edited', table: 'planStops', key: 'P1/S003', before: { handOver: told.get('S003') } };
   const fourth = { siteId: 'S004', name: 'Far Stones', people: '60', place: 'jetty', gaugeId: 'G-west' };
   for (const one of [
+    { ...late, after: { notBefore: dayIn(80) } },
     { ...stop, after: { handOver: dayIn(250) } },
     closes('W1', 30),
     {
@@ -32,7 +39,7 @@ async function toldAndFound(page: Page, isPathGone: boolean) {
   told.set('S003', dayIn(250));
   await searched(page, programme, heldAsk);
   const [one] = await found(page, programme);
-  const { anew } = await beside(page, programme, one!.planId);
+  const { anew, sites } = await beside(page, programme, one!.planId);
   const kept = await page.ask('POST', `${programme}/rollout/found/P1`, { by: 'Oren', at: one!.at });
   expect(kept.status).toBe(200);
   const now = await daysOf();
@@ -42,6 +49,8 @@ async function toldAndFound(page: Page, isPathGone: boolean) {
     return { siteId, name, people, toldDay, newDay, later_days };
   };
   const [upper, lower] = [line('S001', 'Upper Tarn', 120), line('S002', 'Lower Tarn', 85)];
+  // Beside the plan as it stands it is sooner.
+  expect(sites.find(({ siteId }) => siteId === 'S001')!.later_days).toBeLessThan(0);
   return { anew: anew!, now, upper, lower, ferry: line('S003', 'Ferry Stones', 240) };
 }
 
