@@ -1,12 +1,11 @@
 import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { type RolloutComparison, rolloutComparison, rolloutWorking } from '@eavewell/tables';
+import { rolloutWorking } from '@eavewell/tables';
 import { expect, it } from 'vitest';
+import { beside, closes, found, heldAsk, type Row } from './anewServed.ts';
 import { change, codesOf, dayIn, ended, ready, searched, sheetOf, taken, wanted } from './rolloutServed.ts';
 import { type Page, withServer } from './served.ts';
-
-type Row = { readonly key: string; readonly cells: Readonly<Record<string, string>> };
 
 /** Rows of the tables of plans. */
 async function planRows(page: Page, programme: string): Promise<Readonly<Record<string, readonly Row[]>>> {
@@ -16,29 +15,6 @@ async function planRows(page: Page, programme: string): Promise<Readonly<Record<
   });
   return Object.fromEntries(await Promise.all(all));
 }
-
-const found = async (page: Page, programme: string) =>
-  (await page.ask('GET', `${programme}/rollout/search`)).body.found as readonly {
-    readonly into: string;
-    readonly planId: string;
-    readonly by: string;
-    readonly at: string;
-    readonly entered_count: number;
-    readonly isPlanChanged: boolean;
-  }[];
-
-const heldAsk = { from: 'P1', into: 'P1', isHeld: true };
-
-async function beside(page: Page, programme: string, id: string): Promise<RolloutComparison> {
-  const { status, body } = await page.ask('GET', `${programme}/rollout/compared?a=P1&b=${id}`);
-  expect([status, body.detail]).toEqual([200, undefined]);
-  return rolloutComparison.parse(body);
-}
-
-const closes = (wayId: string, days: number) => ({
-  ...{ kind: 'added', table: 'closures', key: 'C9' },
-  after: { closureId: 'C9', wayId, from: dayIn(0), to: dayIn(days), reason: 'a tree across' },
-});
 
 /** A plan whose first way closes for a month, with what was found in its place. */
 async function closedAndFound(page: Page): Promise<string> {

@@ -100,6 +100,11 @@ journey(
     await page.getByRole('button', { name: 'Plan anew from today' }).click();
     await looked.waitFor({ timeout: 60_000 });
     await page.getByText(/^With what happened people wait /).waitFor();
+    const toTell = page.getByRole('region', { name: 'To be told another day' }).getByRole('listitem');
+    await toTell
+      .filter({ hasText: /: told .+, now .+, \d+ days? later\.$/ })
+      .first()
+      .waitFor();
     expect(await days()).toEqual(before);
     // Whoever comes back to it finds it there; each trip opens to where it went and where it would go.
     await page.reload();

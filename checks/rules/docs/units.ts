@@ -173,6 +173,7 @@ const typesOfTheRollout = new Set([
     'HaulRun',
     'PlanChanges',
     'KeptPlan',
+    'ToldOtherwise',
   ],
   ...['LegPairs', 'TravelPair', 'TripPlace', 'NewBreak', 'BreaksBefore', 'Retimed', 'PackedStore', 'PackedHaul'],
   ...['PackedRollout', 'PackedCrew', 'PackedJobs', 'PackedTravel', 'PackedTable', 'PackedLimit', 'TightTrip'],

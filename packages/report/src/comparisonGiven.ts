@@ -27,6 +27,9 @@ export interface AnewGiven {
   /** What was entered since it was begun to be searched for. */
   readonly entered: Pick<ChangesSince, 'changes' | 'changes_count'>;
   readonly isPlanChanged: boolean;
+  readonly today: DayIndex;
+  /** People of every site of which they are known. */
+  readonly peopleOf: ReadonlyMap<string, number>;
   /** What changed since the days of the first plan were worked out; null: nobody says when they were. */
   readonly since: Pick<ChangesSince, 'takenOut'> | null;
   /** What the first plan came to before those changes; null: there were none. */

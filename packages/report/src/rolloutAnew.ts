@@ -1,9 +1,7 @@
 import {
   breaksBeside,
   type ChangedTrip,
-  type DayIndex,
   isoDay,
-  type PlanFacts,
   type ProgrammeFacts,
   type SinceTold,
   sinceTold,
@@ -15,6 +13,7 @@ import type { AnewGiven, ComparisonGiven } from './comparisonGiven.ts';
 import { tripReport } from './rolloutChangedTrip.ts';
 import { changeSaid } from './rolloutChanges.ts';
 import { brokenSaid, dayAt, isServed } from './rolloutTold.ts';
+import { toldOf, toldOtherwise } from './rolloutToldOtherwise.ts';
 
 type Anew = NonNullable<RolloutComparison['anew']>;
 type Sums = Pick<RolloutComparison, 'waiting_personDays' | 'cost'>;
@@ -25,7 +24,8 @@ const soon_days = 7;
 /** What a plan that was found changes of the one it would take the place of, and what of it comes from what happened. */
 export function anewReport(given: ComparisonGiven, anew: AnewGiven, sums: Sums, language: Language): Anew {
   const { problem, a, b, facts } = given;
-  const since = sinceTold(problem, a.outcome, toldOf(a.facts, anew));
+  const toldDayOf = toldOf(a.facts, anew);
+  const since = sinceTold(problem, a.outcome, toldDayOf);
   const cost = costSince(given, anew);
   const tripIdOf = (crew: number, trip: number) => b.tripIds[crew]?.[trip] ?? '';
   const told = { problem, facts, language, nameOf: namesOf(facts), tripIdOf };
@@ -42,23 +42,11 @@ export function anewReport(given: ComparisonGiven, anew: AnewGiven, sums: Sums, 
       ...{ waiting_personDays, cost, later_count, sooner_count, untold_count },
       lastToldDay: lastToldDay === null ? null : isoDay(problem.firstDay + lastToldDay),
     },
+    toldOtherwise: toldOtherwise(given, anew, toldDayOf),
     trips: changedTrips(given, language),
     broken: [...broken.filter((one) => one.isNew), ...broken.filter((one) => !one.isNew)],
   };
 }
-
-/** The hand-over each site was told: the day that is kept with the plan, or the one it had before something changed. */
-function toldOf({ trips }: PlanFacts, { since, before }: AnewGiven) {
-  const kept = new Map<string, DayIndex>();
-  const keep = (siteId: string, day: DayIndex | null) => {
-    if (day !== null) kept.set(siteId, day);
-  };
-  for (const { siteId, was } of since?.takenOut ?? []) keep(siteId, was === null ? null : Date.parse(was) / day_ms);
-  for (const { siteId, handOver } of trips.flatMap(({ stops }) => stops)) keep(siteId, handOver);
-  return (siteId: string): DayIndex | null | undefined => kept.get(siteId) ?? before?.handOvers.get(siteId);
-}
-
-const day_ms = 86_400_000;
 
 /** What the trips still to go cost above what they did before; null: they are not the same trips, or nothing changed. */
 function costSince({ a }: ComparisonGiven, { before }: AnewGiven): number | null {

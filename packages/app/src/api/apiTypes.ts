@@ -2634,6 +2634,18 @@ export interface paths {
                                     untold_count: number;
                                     waiting_personDays: number;
                                 };
+                                /** @description Sites to be told another day than they were: later ones first, those of most people and days before others. */
+                                toldOtherwise: {
+                                    /** @description Below 0: sooner; null: one of the days is none. */
+                                    later_days: number | null;
+                                    name: string;
+                                    /** @description Its hand-over under the plan that was found; null: none within the days looked at. */
+                                    newDay: string | null;
+                                    people: number | null;
+                                    siteId: string;
+                                    /** @description The hand-over it was told; null: none within the days looked at. */
+                                    toldDay: string | null;
+                                }[];
                                 /** @description Trips to another day, by another crew or to other sites: those that leave next first. */
                                 trips: {
                                     /** @description Null: it is not made. */

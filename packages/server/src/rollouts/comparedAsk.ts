@@ -42,7 +42,7 @@ export async function comparedOf(
   const before = hasChanged ? await holding.planBefore(held, planA.planId, since.version) : null;
   const given = {
     ...{ stamp: held.at.stamp, facts: held.facts, problem: ready.ready.problem, a: timed(planA), b: timed(planB) },
-    anew: anew && { ...anew, before },
+    anew: anew && { ...anew, before, today: held.at.today, peopleOf: held.peopleOf },
   };
   return { text: JSON.stringify(rolloutComparison(given, await loadLanguage(language))) };
 }

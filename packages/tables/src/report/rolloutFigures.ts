@@ -48,6 +48,20 @@ const anew = z.strictObject({
       untold_count: z.int().describe('Sites of which no day was told: they are in no sum.'),
     })
     .describe('What happened did to the plan as it stands, against the days that were told.'),
+  toldOtherwise: z
+    .array(
+      z.strictObject({
+        ...{ siteId: z.string(), name: z.string(), people: z.int().nullable() },
+        toldDay: perhapsDay.describe('The hand-over it was told; null: none within the days looked at.'),
+        newDay: perhapsDay.describe(
+          'Its hand-over under the plan that was found; null: none within the days looked at.',
+        ),
+        later_days: z.int().nullable().describe('Below 0: sooner; null: one of the days is none.'),
+      }),
+    )
+    .describe(
+      'Sites to be told another day than they were: later ones first, those of most people and days before others.',
+    ),
   trips: z
     .array(
       z.strictObject({

@@ -64,7 +64,7 @@ export type {
 export { type Replanned, replan } from './replan.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';
-export { type SinceTold, sinceTold } from './sinceTold.ts';
+export { type SinceTold, sinceTold, type ToldOtherwise } from './sinceTold.ts';
 export { type StockCurve, type StockMove, type StockPoint, stockCurves, stockMoves } from './stockCurves.ts';
 export {
   boundWorking,

@@ -19,7 +19,7 @@ it('where every site was told its own day nobody waits longer', () => {
   );
   expect(told).toEqual({
     ...{ waiting_personDays: 0, later_count: 0, sooner_count: 0, untold_count: 0 },
-    lastToldDay: Math.max(handOver(0), handOver(1)),
+    ...{ lastToldDay: Math.max(handOver(0), handOver(1)), otherwise: [] },
   });
 });
 
@@ -29,12 +29,17 @@ it('sites wait as much longer as they are later than they were told, people time
   expect(sinceTold(problem, outcome, (siteId) => days[siteId])).toEqual({
     ...{ waiting_personDays: 100 * 6 - 40 * 3, later_count: 1, sooner_count: 1, untold_count: 1 },
     lastToldDay: handOver(1) + 3,
+    otherwise: [
+      { job: 0, toldDay: handOver(0) - 6, newDay: handOver(0) },
+      { job: 1, toldDay: handOver(1) + 3, newDay: handOver(1) },
+    ],
   });
 });
 
 it('a site that is in no trip any more waits to the last day looked at', () => {
   const told = sinceTold(problem, outcome, (siteId) => (siteId === 'J2' ? firstDay + 10 : undefined));
   expect(told).toMatchObject({ waiting_personDays: 7 * (horizon_days - 10), later_count: 1, untold_count: 2 });
+  expect(told.otherwise).toEqual([{ job: 2, toldDay: 10, newDay: null }]);
 });
 
 it('what a hand-over waits for rain is that of the day it was told for', () => {

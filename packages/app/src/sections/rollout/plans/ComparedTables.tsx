@@ -51,22 +51,23 @@ interface Plans {
 /** Sites shown of a list before one asks for more. Ours. */
 const first = 12;
 
-/** Who comes later under the second plan, who earlier, who in one of them alone. */
-export function ComparedSites({ sites, a, b }: Plans & { readonly sites: readonly ComparedSite[] }) {
+/** Who comes later under the second plan, who earlier, who in one of them alone. Made anew, it is set beside the plan as it stands now. */
+export function ComparedSites(props: Plans & { readonly sites: readonly ComparedSite[]; readonly isAnew?: boolean }) {
   const { say } = useLanguage();
+  const { sites, a, b, isAnew = false } = props;
   const { later, earlier, onlyOne, same_count } = byLateness(sites);
   return (
     <>
       <SiteTable
         part="later"
         sites={later}
-        title={say('rolloutPlans.later', { b: b.name, count: later.length })}
+        title={say(isAnew ? 'rolloutPlans.anew_later' : 'rolloutPlans.later', { b: b.name, count: later.length })}
         {...{ a, b }}
       />
       <SiteTable
         part="earlier"
         sites={earlier}
-        title={say('rolloutPlans.earlier', { b: b.name, count: earlier.length })}
+        title={say(isAnew ? 'rolloutPlans.anew_earlier' : 'rolloutPlans.earlier', { b: b.name, count: earlier.length })}
         {...{ a, b }}
       />
       <SiteTable

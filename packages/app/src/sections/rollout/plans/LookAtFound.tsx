@@ -13,6 +13,7 @@ import { ComparedAreas, ComparedSites } from './ComparedTables.tsx';
 import { foundQuery } from './comparedQuery.ts';
 import { NotBegun } from './MakePlan.tsx';
 import { Searching } from './Searching.tsx';
+import { ToldOtherwise } from './ToldOtherwise.tsx';
 import { UnsaidTrips } from './UnsaidTrips.tsx';
 import { useFound } from './useFound.ts';
 import type { Found } from './useSearch.ts';
@@ -72,9 +73,10 @@ function Looked({ programmeId, sheet, found }: OfPage & { readonly found: Found 
       <LeavingSoon trips={anew.trips} />
       <NotHoldingAnew broken={anew.broken} />
       <Unsaid programmeId={programmeId} sheet={sheet} found={found} />
+      <ToldOtherwise anew={anew} />
       <Acts programmeId={programmeId} sheet={sheet} found={found} />
       <ComparedPicture compared={compared} />
-      <ComparedSites sites={sites} a={a} b={b} />
+      <ComparedSites sites={sites} a={a} b={b} isAnew />
       <ChangedTrips trips={anew.trips} />
       <ComparedCosts compared={compared} currency={sheet.currency} />
       <ComparedAreas areas={byArea} a={a} b={b} />
