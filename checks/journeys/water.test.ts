@@ -259,7 +259,7 @@ journey('in a language from right to left the letters of a picture stay beside i
 journey(
   'a draft is kept while the program is stopped, and is saved when it answers again',
   async ({ open, served }) => {
-    const { page, watch } = await open({ isAtDoor: true });
+    const { page, watch } = await open();
     watch.expect(/ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE/);
     watch.expect(/status of 403/);
     const site = await drawnSite(page, 'short');
@@ -268,6 +268,8 @@ journey(
       .getByRole('button', { name: /^Take:/ })
       .first()
       .waitFor();
+    // What a page may ask for later is kept in the browser by then.
+    await page.evaluate(async () => void (await navigator.serviceWorker.ready));
     await served.stop();
     await people.fill('20');
     await people.press('Enter');
