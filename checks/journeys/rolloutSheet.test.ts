@@ -267,7 +267,7 @@ journey(
     await expect.poll(() => hulls.count()).toBe(1);
     await page.evaluate(() => scrollTo(0, 0));
     await working.getByRole('button', { name: 'Close' }).click();
-    await page.setViewportSize({ width: 1280, height: 1500 });
+    await page.setViewportSize({ width: 1280, height: 1900 });
     await figure.click();
     await working.locator('summary').click();
     await expect.poll(() => hulls.count()).toBe(1);

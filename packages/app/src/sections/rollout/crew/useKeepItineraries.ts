@@ -8,6 +8,7 @@ import { tripsToRead } from './tripsToRead.ts';
 export const ahead = { ofCrew: 4, ofAll: 120 } as const;
 /** After a sheet stands so long nobody waits for it any more; and so long the pages keep what was read ahead in their memory [ms]. Ours. */
 const [settled_ms, held_ms] = [1500, 1000] as const;
+const waits_ms = 200;
 
 /** Which trips are read ahead: the next of each crew first, then the ones after. */
 export function tripsAhead({ crews }: Pick<RolloutSheet, 'crews'>): readonly string[] {
@@ -48,7 +49,11 @@ async function readAhead(
   tripIds: readonly string[],
   signal: AbortSignal,
 ): Promise<void> {
+  // While something is entered, or the plan is asked for anew, its trips may be others: they are waited for.
+  const isOpen = () =>
+    client.isMutating() > 0 || client.isFetching({ queryKey: ['programme', programmeId, 'rollout'] }) > 0;
   for (const tripId of tripIds) {
+    while (isOpen() && !signal.aborted) await new Promise((later) => setTimeout(later, waits_ms));
     if (signal.aborted) return;
     await client.prefetchQuery({ ...tripQuery(programmeId, planId, tripId), gcTime: held_ms, staleTime: 0 });
   }
