@@ -314,9 +314,7 @@ export abstract class TimedCrews extends CrewSlots {
     const on =
       this.passed === later
         ? later
-        : this.passed < Number.POSITIVE_INFINITY
-          ? this.readyAfter(back + this.passed, turnaround) - this.readyAfter(back, turnaround)
-          : later;
+        : this.readyAfter(back + this.passed, turnaround) - this.readyAfter(back, turnaround);
     return on > 0 ? cost + this.delayOf(one, slot, t + tripFields, on) : cost;
   }
 
