@@ -89,7 +89,11 @@ export async function setup(project: TestProject): Promise<() => Promise<void>> 
   project.provide('readAddress', readers?.address ?? null);
   return async () => {
     await server.close();
-    await readers?.end();
-    await demo?.end();
+    const ended = await Promise.allSettled([readers?.end(), demo?.end()]);
+    const fault = ended.find((one) => one.status === 'rejected');
+    if (fault === undefined) return;
+    // What is thrown here is told, and the run would be called right all the same.
+    process.exitCode = 1;
+    throw fault.reason;
   };
 }
