@@ -55,10 +55,11 @@ export default defineConfig({
         const { lastOf, workers } = browserWork;
         // What is polled is waited for as long as what the browser waits for: a condition that comes late is no fault of the pages.
         const polled = { poll: { timeout: 30_000 } };
+        const globalSetup = ['checks/journeys/setUp.ts'];
         const sequence = { groupOrder: lastOf + inBrowser.indexOf(name) };
         return {
           extends: all,
-          test: { ...test, sequence, expect: polled, maxWorkers: workers, globalSetup: ['checks/journeys/setUp.ts'] },
+          test: { ...test, sequence, isolate: false, expect: polled, maxWorkers: workers, globalSetup },
         };
       }),
     ],

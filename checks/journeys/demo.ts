@@ -30,6 +30,13 @@ interface SitesAnswer {
   }[];
 }
 
+/** How far the design of a programme is, and of which version. */
+interface Progress {
+  readonly done_fraction: number;
+  readonly designVersion: number | null;
+  readonly version: number;
+}
+
 /** How long the design of the demo may take [ms]: some seconds; much more where other suites run beside it. */
 const patience_ms = 90_000;
 
@@ -41,9 +48,10 @@ export async function designedDemo(page: Page): Promise<Demo> {
   const one = `/api/programmes/${programmeId}`;
   const until = Date.now() + patience_ms;
   for (;;) {
-    const { done_fraction, designVersion } = await ask<{ done_fraction: number; designVersion: number | null }>(
-      `${one}/design`,
-    ).then(() => ask<{ done_fraction: number; designVersion: number | null }>(one));
+    // The design itself is five megabytes: it is asked for where it is not the one of the programme as it is now.
+    const now = await ask<Progress>(one);
+    if (now.done_fraction === 1 && now.designVersion === now.version) break;
+    const { done_fraction, designVersion } = await ask(`${one}/design`).then(() => ask<Progress>(one));
     if (done_fraction === 1 && designVersion !== null) break;
     if (Date.now() > until) throw new Error(`The design of the demo is ${done_fraction} done after ${patience_ms} ms.`);
     await page.waitForTimeout(200);

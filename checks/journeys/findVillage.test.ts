@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
 import { designedDemo } from './demo.ts';
-import { journey } from './journey.ts';
+import { readingJourney } from './journey.ts';
 
-journey(
+readingJourney(
   'a village is found without the map: by name, without accents, with a slip, by number; on a phone as well',
   async ({ open }) => {
     for (const width of [1280, 360]) {

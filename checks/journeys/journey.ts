@@ -152,6 +152,20 @@ export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
   },
 });
 
+/**
+ * The same for journeys that change nothing: all files of them ask one program, which reads its plan and its kits once. That the
+ * demo is what it was is tried when all of them have ended.
+ */
+export const readingJourney = journey.extend<{ $file: Pick<OfFile, 'served'> }>({
+  served: [
+    // biome-ignore lint/correctness/noEmptyPattern: a fixture names what it needs, and this needs nothing
+    async ({}, use) => {
+      await use(Served.at(inject('readAddress')!));
+    },
+    { scope: 'file' },
+  ],
+});
+
 /** The same where the program never ran before: its data folder is not there. */
 export const firstJourney = journey.extend<{ $file: Pick<OfFile, 'served'> }>({
   served: [

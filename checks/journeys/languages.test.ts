@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { withoutAnswers } from './englishLeft.ts';
 import { atEveryPage, laidOut } from './everyPage.ts';
-import { journey, type Opened } from './journey.ts';
+import { type Opened, readingJourney } from './journey.ts';
 import { inOneForm } from './messages.ts';
 import { heardBy, textsToRead } from './reading.ts';
 
@@ -56,7 +56,7 @@ async function placesOf({ page }: Opened, name: string, isRightToLeft: boolean) 
 /** Where headings begin in the language for trial that runs from the left: that which runs from the right is its mirror. */
 const startsFromLeft: Record<string, number> = {};
 
-journey(
+readingJourney(
   'every text is a message of the languages or an answer, none is made in the pages; and a language that is 40 % longer fits',
   async ({ open }) => {
     const opened = await open({ chosen: 'en-XA' });
@@ -78,7 +78,7 @@ journey(
   },
 );
 
-journey('a language that runs from right to left fits, and is drawn as in a mirror', async ({ open }) => {
+readingJourney('a language that runs from right to left fits, and is drawn as in a mirror', async ({ open }) => {
   const opened = await open({ chosen: 'ar-XB' });
   const startsFromRight: Record<string, number> = {};
   const wide: string[] = [];

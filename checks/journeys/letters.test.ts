@@ -4,7 +4,7 @@ import { appLanguages } from '@eavewell/words/app';
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { repository } from '../rules/repository.ts';
-import { journey } from './journey.ts';
+import { readingJourney } from './journey.ts';
 import { messagesOf } from './messages.ts';
 
 /** Signs that figures and drawings of this trade want, whether a message uses them yet or not. */
@@ -55,7 +55,7 @@ async function drawnByOurs(page: Page, context: BrowserContext, characters: read
   return drawn;
 }
 
-journey(
+readingJourney(
   'every letter of every language is drawn by the typeface that is carried, in both weights',
   async ({ open }) => {
     const { page, context, watch } = await open();

@@ -4,7 +4,7 @@ import { axeFindings } from './axeFindings.ts';
 import { faultsOfFocus, faultsOfLight, movingCount, unseen } from './colours.ts';
 import { englishLeft, englishOnly, pieceIn, pieceOf } from './englishLeft.ts';
 import { atEveryPage, laidOut } from './everyPage.ts';
-import { journey } from './journey.ts';
+import { readingJourney } from './journey.ts';
 import { heardBy } from './reading.ts';
 import { screens, sidewaysCauses, smallTargets } from './screens.ts';
 
@@ -32,7 +32,7 @@ async function onScreen(page: Page, width: number, height: number): Promise<void
 // Each page is loaded twice, as two people have it, and looked at in all ways that need no loading of its own: a narrower screen
 // and other colours reach an open page as they reach one that opens (docs/decisions/0240-one-visit-many-looks.md).
 
-journey(
+readingJourney(
   'every page on a laptop by day: axe finds nothing, dark stands on light, nothing scrolls sideways at any width or zoom, and what is pressed is large enough',
   async ({ open }) => {
     const opened = await open({ width: 1280, height: 800 });
@@ -53,7 +53,7 @@ journey(
   },
 );
 
-journey(
+readingJourney(
   'every page on a phone by night, of a person who speaks Spanish and asks for stillness and then for colours of their own: axe finds nothing, no English is left, light stands on dark, nothing moves, marks are drawn and focus is seen',
   async ({ open }) => {
     const opened = await open({ width: 360, height: 800, isDark: true, isStill: true, language: 'es-PE' });
@@ -93,7 +93,7 @@ journey(
   },
 );
 
-journey('what axe is there for is noticed: a picture without words, and pale text', async ({ page }) => {
+readingJourney('what axe is there for is noticed: a picture without words, and pale text', async ({ page }) => {
   await page.evaluate(() => {
     document.body.innerHTML = '<main><h1>One</h1><p style="color:#ccc">pale</p><img src="/emblem.svg"></main>';
   });
@@ -103,7 +103,7 @@ journey('what axe is there for is noticed: a picture without words, and pale tex
   expect(await axeFindings(page, 'colours')).toEqual([expect.stringMatching(/^serious color-contrast/)]);
 });
 
-journey('a page too wide and a thing too small to press are noticed', async ({ page }) => {
+readingJourney('a page too wide and a thing too small to press are noticed', async ({ page }) => {
   await page.evaluate(() => {
     const wide = document.createElement('div');
     wide.innerHTML =
@@ -114,7 +114,7 @@ journey('a page too wide and a thing too small to press are noticed', async ({ p
   expect(await smallTargets(page, { all: 24, buttons: 24 })).toEqual([expect.stringMatching(/^20 × 20 px/)]);
 });
 
-journey(
+readingJourney(
   'light, stillness and colours of a person are given to an open page, and faults of them noticed',
   async ({ open }) => {
     const { page } = await open({ isDark: true, isStill: true });

@@ -3,7 +3,7 @@ import { expect } from 'vitest';
 import { axeFindings } from './axeFindings.ts';
 import { designedDemo } from './demo.ts';
 import { settled } from './everyPage.ts';
-import { journey } from './journey.ts';
+import { readingJourney } from './journey.ts';
 import { paperPages } from './pdfText.ts';
 
 /** Opens the section, and waits until the trips of its plan stand there. */
@@ -19,7 +19,7 @@ const overflow_px = (page: Page) =>
 
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.getAttribute('data-trip') ?? null);
 
-journey(
+readingJourney(
   'the bands: one stop of Tab, arrows from trip to trip, Enter opens one, Escape leads back',
   async ({ atDoor: page }) => {
     await openRollout(page, '.trip-cell button');
@@ -50,22 +50,25 @@ journey(
   },
 );
 
-journey('the weeks scroll in their frame and never the page; all of them fit into it', async ({ atDoor: page }) => {
-  await openRollout(page, '.trip-cell button');
-  const frame = page.locator('.bands-frame');
-  const wider_px = () => frame.evaluate((at) => at.scrollWidth - at.clientWidth);
-  await page.getByLabel('13 weeks', { exact: true }).check();
-  await expect.poll(wider_px).toBeGreaterThan(100);
-  expect(await overflow_px(page)).toBe(0);
-  await page.getByLabel('all', { exact: true }).check();
-  await expect.poll(wider_px).toBeLessThanOrEqual(1);
-  const hulls = await page.locator('.hull').count();
-  await page.getByText('All trips in words, crew by crew').click();
-  // As many trips in words as hulls: nothing is told by the drawing alone.
-  await expect.poll(() => page.locator('.crew-list li > details.trip').count()).toBe(hulls);
-});
+readingJourney(
+  'the weeks scroll in their frame and never the page; all of them fit into it',
+  async ({ atDoor: page }) => {
+    await openRollout(page, '.trip-cell button');
+    const frame = page.locator('.bands-frame');
+    const wider_px = () => frame.evaluate((at) => at.scrollWidth - at.clientWidth);
+    await page.getByLabel('13 weeks', { exact: true }).check();
+    await expect.poll(wider_px).toBeGreaterThan(100);
+    expect(await overflow_px(page)).toBe(0);
+    await page.getByLabel('all', { exact: true }).check();
+    await expect.poll(wider_px).toBeLessThanOrEqual(1);
+    const hulls = await page.locator('.hull').count();
+    await page.getByText('All trips in words, crew by crew').click();
+    // As many trips in words as hulls: nothing is told by the drawing alone.
+    await expect.poll(() => page.locator('.crew-list li > details.trip').count()).toBe(hulls);
+  },
+);
 
-journey('on a phone a list by crew, and nothing to scroll sideways', async ({ open }) => {
+readingJourney('on a phone a list by crew, and nothing to scroll sideways', async ({ open }) => {
   const { page } = await open({ width: 320, isPhone: true, isAtDoor: true });
   await openRollout(page, '.crew-list details.trip');
   expect(await page.locator('.hull').count()).toBe(0);
@@ -84,60 +87,60 @@ interface NextTold {
   readonly stock: readonly { readonly name: string; readonly points: readonly unknown[] }[];
 }
 
-journey('on a phone it is told who leaves next over all crews, and what lies in the stores', async ({ open }) => {
-  const { page } = await open({ width: 360, isPhone: true, isAtDoor: true });
-  await openRollout(page, '.crew-list details.trip');
-  const { programmeId } = await designedDemo(page);
-  const answer = await page.request.get(new URL(`/api/programmes/${programmeId}/rollout`, page.url()).href);
-  const { crews, stock } = (await answer.json()) as NextTold;
-  const planned = crews.flatMap(({ name, trips }) =>
-    trips.filter(({ state }) => state === 'planned').map(({ leaves }) => ({ name, leaves })),
-  );
-  planned.sort((a, b) => a.leaves.localeCompare(b.leaves));
-  const next = page.getByRole('region', { name: 'Leaving next' }).getByRole('listitem');
-  // Runs between stores stand among them, with a list of what they load.
-  const trips = next.filter({ hasText: 'manifest' });
-  expect(await trips.count()).toBe(Math.min(4, planned.length));
-  expect(await next.count()).toBe((await trips.count()) + (await next.filter({ hasText: 'loading list' }).count()));
-  const [day, year] = [Number(planned[0]!.leaves.slice(8)), planned[0]!.leaves.slice(0, 4)];
-  expect(await trips.first().textContent()).toMatch(new RegExp(`${day} [A-Z][a-z]+ ${year}: ${planned[0]!.name}`));
-  expect(
-    await trips
-      .first()
-      .getByRole('link', { name: /^manifest of/ })
-      .count(),
-  ).toBe(1);
-  const stores = page.getByRole('region', { name: 'Stock' });
-  expect(await stores.locator('p').first().textContent()).toMatch(/in its store or comes in time|short/);
-  const part = stores.locator('li').first();
-  const said = (await part.locator('summary').textContent())!;
-  expect(stock.some(({ name }) => said.startsWith(`${name}:`))).toBe(true);
-  await part.locator('summary').click();
-  const named = stock.filter(({ name }) => said.startsWith(`${name}:`)).map(({ points }) => points.length + 1);
-  expect(named).toContain(await part.getByRole('row').count());
-  expect(await overflow_px(page)).toBe(0);
-  expect(await axeFindings(page, 'all')).toEqual([]);
-});
+readingJourney(
+  'on a phone it is told who leaves next over all crews, and what lies in the stores',
+  async ({ open }) => {
+    const { page } = await open({ width: 360, isPhone: true, isAtDoor: true });
+    await openRollout(page, '.crew-list details.trip');
+    const { programmeId } = await designedDemo(page);
+    const answer = await page.request.get(new URL(`/api/programmes/${programmeId}/rollout`, page.url()).href);
+    const { crews, stock } = (await answer.json()) as NextTold;
+    const planned = crews.flatMap(({ name, trips }) =>
+      trips.filter(({ state }) => state === 'planned').map(({ leaves }) => ({ name, leaves })),
+    );
+    planned.sort((a, b) => a.leaves.localeCompare(b.leaves));
+    const next = page.getByRole('region', { name: 'Leaving next' }).getByRole('listitem');
+    // Runs between stores stand among them, with a list of what they load.
+    const trips = next.filter({ hasText: 'manifest' });
+    expect(await trips.count()).toBe(Math.min(4, planned.length));
+    expect(await next.count()).toBe((await trips.count()) + (await next.filter({ hasText: 'loading list' }).count()));
+    const [day, year] = [Number(planned[0]!.leaves.slice(8)), planned[0]!.leaves.slice(0, 4)];
+    expect(await trips.first().textContent()).toMatch(new RegExp(`${day} [A-Z][a-z]+ ${year}: ${planned[0]!.name}`));
+    expect(
+      await trips
+        .first()
+        .getByRole('link', { name: /^manifest of/ })
+        .count(),
+    ).toBe(1);
+    const stores = page.getByRole('region', { name: 'Stock' });
+    expect(await stores.locator('p').first().textContent()).toMatch(/in its store or comes in time|short/);
+    const part = stores.locator('li').first();
+    const said = (await part.locator('summary').textContent())!;
+    expect(stock.some(({ name }) => said.startsWith(`${name}:`))).toBe(true);
+    await part.locator('summary').click();
+    const named = stock.filter(({ name }) => said.startsWith(`${name}:`)).map(({ points }) => points.length + 1);
+    expect(named).toContain(await part.getByRole('row').count());
+    expect(await overflow_px(page)).toBe(0);
+    expect(await axeFindings(page, 'all')).toEqual([]);
+  },
+);
 
 /** What of the sheet the drawing is held against. */
 interface DrawnTold {
-  readonly planId: string;
   readonly hauls: readonly { readonly haulId: string; readonly forTrip: string; readonly leaves: string }[];
-  readonly strips: readonly { readonly wayIds: readonly string[]; readonly spans: readonly unknown[] }[];
-  readonly crews: readonly { readonly trips: readonly { readonly legs: readonly { wayIds: readonly string[] }[] }[] }[];
 }
 
 const sheetNow = async (page: Page) => {
   const { programmeId } = await designedDemo(page);
   const at = new URL(`/api/programmes/${programmeId}/rollout`, page.url());
-  return { programmeId, at, sheet: (await (await page.request.get(at.href)).json()) as DrawnTold };
+  return (await (await page.request.get(at.href)).json()) as DrawnTold;
 };
 
-journey(
+readingJourney(
   'what is brought between stores is drawn, read by keys and in words, and led to its trip',
   async ({ atDoor: page }) => {
     await openRollout(page, '.trip-cell button');
-    const { sheet } = await sheetNow(page);
+    const sheet = await sheetNow(page);
     expect(sheet.hauls.length).toBeGreaterThan(1);
     await page.getByLabel('all', { exact: true }).check();
     await expect.poll(() => page.locator('[data-haul]').count()).toBe(sheet.hauls.length);
@@ -176,50 +179,7 @@ journey(
   },
 );
 
-journey(
-  'a guessed last day of a closure is drawn and told as one, in the weeks after it too',
-  async ({ atDoor: page }) => {
-    const { programmeId, at, sheet } = await sheetNow(page);
-    const free = sheet.crews
-      .flatMap(({ trips }) => trips.flatMap(({ legs }) => legs.flatMap(({ wayIds }) => wayIds)))
-      .find((wayId) => !sheet.strips.some(({ wayIds, spans }) => wayIds.includes(wayId) && spans.length > 0))!;
-    const days = (count: number) => new Date(Date.now() + count * 86_400_000).toISOString().slice(0, 10);
-    const after = {
-      closureId: 'GUESS',
-      wayId: free,
-      from: days(-3),
-      to: days(4),
-      isToGuessed: 'yes',
-      reason: 'a slide',
-    };
-    const changes = [{ kind: 'added', table: 'closures', key: 'GUESS', after }];
-    const changed = await page.request.post(new URL(`/api/programmes/${programmeId}/changes`, at).href, {
-      headers: { origin: at.origin },
-      data: { by: 'Tam', sendId: crypto.randomUUID(), changes },
-    });
-    expect(changed.ok()).toBe(true);
-    await openRollout(page, '.trip-cell button');
-    const row = page.locator('.band-list > li').filter({ hasText: 'a slide' });
-    expect(await row.locator('.b-unsure').count()).toBe(1);
-    expect(await row.locator('.way-name').textContent()).toMatch(/, and that day is a guess: closed: a slide/);
-    await page.getByText('All trips in words, crew by crew').click();
-    await page.locator('.crew-list summary').first().click();
-    await page
-      .locator('.crew-list')
-      .getByText(/that day is a guess/)
-      .waitFor();
-    const told = page.locator('.week-words');
-    // Two weeks on, the last day is past, and nobody has said that it is open.
-    await page.goto(new URL(`/p/${programmeId}/rollout?week=${days(14)}`, page.url()).href);
-    await told.getByText(/a slide until .*Nobody has said that it is open/).waitFor();
-    await page.locator('.closed-way.of-unsure').waitFor({ state: 'attached' });
-    await page.goto(new URL(`/p/${programmeId}/rollout?week=${days(28)}`, page.url()).href);
-    await told.waitFor();
-    expect(await told.getByText('a slide').count()).toBe(0);
-  },
-);
-
-journey('on paper the bands lie on A4 on its side, with every crew', async ({ atDoor: page }) => {
+readingJourney('on paper the bands lie on A4 on its side, with every crew', async ({ atDoor: page }) => {
   await openRollout(page, '.trip-cell button');
   const crews = await page.locator('.crew-name').allTextContents();
   const pages = paperPages(await page.pdf({ preferCSSPageSize: true }));
@@ -234,7 +194,7 @@ journey('on paper the bands lie on A4 on its side, with every crew', async ({ at
   const text = pages.map((one) => one.text.replaceAll(/\s/g, '')).join('');
   expect(crews.filter((name) => !text.includes(name.replaceAll(/\s/g, '')))).toEqual([]);
   // What is brought between stores stands there in words, each once at least.
-  const { sheet } = await sheetNow(page);
+  const sheet = await sheetNow(page);
   expect(text.split('bringsgoodsfrom').length - 1).toBeGreaterThanOrEqual(sheet.hauls.length);
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
@@ -249,7 +209,7 @@ journey('on paper the bands lie on A4 on its side, with every crew', async ({ at
   expect(drawn_px).toBeGreaterThan(900);
 });
 
-journey(
+readingJourney(
   'a figure of the plan opens to its working, and what it moved comes back when it is closed',
   async ({ atDoor: page }) => {
     await openRollout(page, '.trip-cell button');

@@ -36,6 +36,13 @@ export class Served {
     return served;
   }
 
+  /** One that somebody else started, and stops: it is only asked. */
+  static at(address: string): Served {
+    const served = new Served('', '');
+    served.address = address;
+    return served;
+  }
+
   /** `http://127.0.0.1:PORT`. */
   get origin(): string {
     return new URL(this.address).origin;

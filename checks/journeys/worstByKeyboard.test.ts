@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { designedDemo } from './demo.ts';
-import { journey } from './journey.ts';
+import { readingJourney } from './journey.ts';
 
 /** What has the focus: its role as written or by its element, its name, and whether the focus is seen. */
 const focused = (page: Page) =>
@@ -30,7 +30,7 @@ async function tabTo(page: Page, isThere: (at: Awaited<ReturnType<typeof focused
   throw new Error(`Not reached by ${most} presses of Tab`);
 }
 
-journey('from the address bar to the worst site and back by keyboard alone', async ({ page }) => {
+readingJourney('from the address bar to the worst site and back by keyboard alone', async ({ page }) => {
   const { sites } = await designedDemo(page);
   await page.getByRole('row', { name: /short/ }).first().waitFor();
   await page.keyboard.press('Tab');
@@ -55,7 +55,7 @@ journey('from the address bar to the worst site and back by keyboard alone', asy
   await tabTo(page, ({ role }) => role === 'row');
 });
 
-journey('the keyboard is nowhere caught: Tab leads through the page and out of it', async ({ page }) => {
+readingJourney('the keyboard is nowhere caught: Tab leads through the page and out of it', async ({ page }) => {
   await designedDemo(page);
   await page.getByRole('row').first().waitFor();
   const seen: string[] = [];

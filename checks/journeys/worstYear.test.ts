@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
 import { designedDemo } from './demo.ts';
-import { journey } from './journey.ts';
+import { readingJourney } from './journey.ts';
 
-journey(
+readingJourney(
   'from the sites to the worst year of the record, to another by the keys, and on to a site',
   async ({ open }) => {
     for (const width of [1280, 360]) {
