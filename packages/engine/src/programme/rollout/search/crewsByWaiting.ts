@@ -4,6 +4,9 @@ import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import { TimedCrews, timeSlack_days } from './timedCrews.ts';
 
+/** A place that only uses up what is left of a trip's last day costs this share of it: the next job finds it gone. Ours: docs/decisions/0412. */
+const restOfDay_ratio = 0.2;
+
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
  * job itself waits and by how much all behind it are delayed, in steps of whole days from trip to trip; the exact times decide.
@@ -229,7 +232,9 @@ export class CrewsByWaiting extends TimedCrews {
               price += later * (tripsOf[t + ofTrip.later]! - behind + weight * one.stretch);
             }
             const more = last + 1 - wholeBack + Math.max(held, 0) + later;
-            price += isIdle ? this.delayOf(one, slot, t + tripFields, more) : more * behind;
+            price += isIdle
+              ? this.delayOf(one, slot, t + tripFields, more)
+              : (more + restOfDay_ratio * (delay + Math.max(held, 0) + later - more)) * behind;
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {

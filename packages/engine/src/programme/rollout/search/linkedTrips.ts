@@ -32,6 +32,9 @@ export abstract class LinkedTrips extends RouteState {
   /** Cost from the base to the first job of each trip. */
   protected readonly outward: Float64Array;
   protected readonly load: Int32Array;
+  /** What a trip can carry, and what all trips carry above it. */
+  protected readonly capacity: number;
+  protected overload = 0;
   /** Trips with a number below this may have jobs; the last of them has none. */
   protected tripsUsed = 1;
   protected tripsFull = 0;
@@ -53,7 +56,7 @@ export abstract class LinkedTrips extends RouteState {
   private readonly bestNext: Int32Array;
   private readonly bestFirst: Int32Array;
 
-  constructor(cost: Float64Array, demand: Int32Array, blink: number, draws: Draws) {
+  constructor(cost: Float64Array, demand: Int32Array, capacity: number, blink: number, draws: Draws) {
     super();
     const width = demand.length;
     const jobs = width - 1;
@@ -65,6 +68,7 @@ export abstract class LinkedTrips extends RouteState {
     this.forward = Float32Array.from(chainedMatrix(cost, this.chain));
     this.backward = turned(this.forward, width);
     this.demand = chained(demand, this.chain);
+    this.capacity = capacity;
     this.blink = blink;
     this.draws = draws;
     this.blinkIn = draws.missed(blink);
@@ -176,12 +180,6 @@ export abstract class LinkedTrips extends RouteState {
     this.retime(this.pricedTrip);
   }
 
-  /** Puts a job of one trip into another. */
-  protected move(job: number, after: number, trip: number): void {
-    this.unlink(job, this.tripOf[job]!);
-    this.link(job, after, trip);
-  }
-
   undo(): void {
     const { noteJob, noteAfter, noteTrip } = this;
     const from = this.notes;
@@ -291,7 +289,7 @@ export abstract class LinkedTrips extends RouteState {
     next[job] = following;
     onward[job] = on;
     this.tripOf[job] = trip;
-    this.load[trip] = this.load[trip]! + this.demand[job]!;
+    this.loadTo(trip, this.load[trip]! + this.demand[job]!);
     if (this.tripSize[trip] === 0) {
       this.tripsFull++;
       if (trip >= this.tripsUsed - 1) this.tripsUsed = trip + 2;
@@ -320,7 +318,7 @@ export abstract class LinkedTrips extends RouteState {
     if (following === 0) this.lastOf[trip] = before;
     else previous[following] = before;
     this.tripOf[job] = out;
-    this.load[trip] = this.load[trip]! - this.demand[job]!;
+    this.loadTo(trip, this.load[trip]! - this.demand[job]!);
     this.tripSize[trip] = this.tripSize[trip]! - 1;
     if (this.tripSize[trip] === 0) {
       this.tripsFull--;
@@ -329,6 +327,14 @@ export abstract class LinkedTrips extends RouteState {
     this.jobsIn--;
     this.total += across - saved;
     this.note(job, before, trip);
+  }
+
+  private loadTo(trip: number, load: number): void {
+    const { capacity } = this;
+    const before = this.load[trip]!;
+    if (before > capacity) this.overload -= before - capacity;
+    if (load > capacity) this.overload += load - capacity;
+    this.load[trip] = load;
   }
 
   private note(job: number, after: number, trip: number): void {

@@ -26,6 +26,14 @@ export abstract class RouteState {
   atLeast(): number {
     return Number.NEGATIVE_INFINITY;
   }
+  /** Is no limit broken? Where a limit may be broken at a price while the search goes on, only a plan that breaks none is the best. */
+  holds(): boolean {
+    return true;
+  }
+  /** Called at each poll: what a broken limit costs may change. Gives the cost of the plan then, `current` where nothing changes. */
+  repriced(current: number): number {
+    return current;
+  }
   /** By how much the cost of a plan moves when a job goes elsewhere: temperatures are told in it. The mean cost of a job, if nothing better is known. */
   costScale(): number {
     return this.cost() / Math.max(1, this.jobs);

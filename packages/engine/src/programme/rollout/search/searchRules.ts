@@ -67,8 +67,7 @@ const removal = {
 export const loadRules: SearchRules = {
   ...removal,
   removed_count: 12,
-  mostStarts_count: 2,
-  firstTemperature_ratio: 3,
+  firstTemperature_ratio: 1.5,
   lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },

@@ -52,6 +52,25 @@ describe('slack induction', () => {
     expect([...state.tripOf].filter((trip, job) => job > 0 && trip === out)).toHaveLength(1);
   });
 
+  it('overloads trips on the way and none in the plan it gives', () => {
+    // The far jobs are the large ones: full trips of them and of near ones go far for little, an overload saves a way.
+    const demand = Array.from({ length: 36 }, (_, at) => 3 + Math.floor(at / 12));
+    let overloaded = 0;
+    for (const seed of [1, 2]) {
+      const draws = new Draws(seed);
+      const state = onALine(36, 12, draws, demand);
+      const { begin } = state;
+      state.begin = () => {
+        if (!state.holds()) overloaded++;
+        begin.call(state);
+      };
+      run(state, draws, 100_000);
+      for (const trip of state.trips())
+        expect(trip.reduce((sum, job) => sum + demand[job - 1]!, 0)).toBeLessThanOrEqual(12);
+    }
+    expect(overloaded).toBeGreaterThan(0);
+  });
+
   it('plans no job and one job', () => {
     for (const jobs of [0, 1]) {
       const draws = new Draws(1);

@@ -85,6 +85,7 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
       }
       current = state.cost();
     }
+    current = state.repriced(current);
     const { temperature } = annealing;
     for (let poll = 0; poll < triesBetweenPolls_count; poll++) {
       state.begin();
@@ -142,7 +143,7 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
         leftOut = leftOutNew;
         leftOutNew = before;
         leftOutCount = outNow;
-        if (cost < best) {
+        if (cost < best && state.holds()) {
           state.saveBest();
           current = state.cost();
           best = current;

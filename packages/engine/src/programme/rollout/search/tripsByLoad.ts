@@ -10,43 +10,90 @@ export interface TripsByLoadFacts {
   readonly capacity_amount: number;
 }
 
+/** A trip may be overloaded by this share of a mean job while the search goes on. Ours: docs/decisions/0412. */
+const mostOverload_ratio = 0.3;
+/** What an overload costs rises where fewer plans of so many tries hold than this, and falls where more do, by this factor. Ours. */
+const plansThatHold_fraction = 0.9;
+const triesBetweenPrices_count = 1000;
+const priceStep_ratio = 1.05;
+
 /**
  * Trips from one base, each limited by what it can carry; cost is the sum of the ways gone. As many trips as are wanted. Demands and
  * the limit are whole numbers (grams, litres), so that loads added to and taken from stay exact.
+ *
+ * On the way to a plan a trip may be overloaded a little, at a price: where trips are full to the last job, the way from one good packing to
+ * another leads through such plans. The price moves with the share of plans that hold; the best plan always does.
  */
 export class TripsByLoad extends LinkedTrips {
-  private readonly capacity: number;
-  /** The job that makes room for the one priced last, 0 for none, and where it goes. */
-  private movedJob = 0;
-  private movedAfter = 0;
-  private movedTrip = 0;
-  private readonly roomy: Int32Array;
+  private readonly mostOverload: number;
+  /** What one more of load above the limit costs: dearer than any trip at first. */
+  private price_ratio: number;
+  private begun = 0;
+  private held = 0;
 
   constructor(facts: TripsByLoadFacts, blink: number, draws: Draws) {
-    super(facts.cost_ratio, facts.demand_amount, blink, draws);
-    this.capacity = facts.capacity_amount;
-    this.roomy = new Int32Array(this.tripSize.length);
+    const { cost_ratio, demand_amount, capacity_amount } = facts;
+    super(cost_ratio, demand_amount, capacity_amount, blink, draws);
+    const sum = demand_amount.reduce((all, one) => all + one, 0);
+    this.mostOverload = Math.floor((mostOverload_ratio * sum) / Math.max(1, this.jobs));
+    this.price_ratio = 1 + 3 * cost_ratio.reduce((most, one) => Math.max(most, one), 0);
   }
 
   protected retime(): void {}
 
+  override cost(): number {
+    return this.total + this.price_ratio * this.overload;
+  }
+
+  /** A way round by one more stop is never shorter, nor a load less by one more job. */
+  override atLeast(): number {
+    return this.cost();
+  }
+
+  override holds(): boolean {
+    return this.overload === 0;
+  }
+
+  override begin(): void {
+    super.begin();
+    this.begun++;
+    if (this.overload === 0) this.held++;
+  }
+
+  override repriced(current: number): number {
+    if (this.begun < triesBetweenPrices_count) return current;
+    this.price_ratio *= this.held < plansThatHold_fraction * this.begun ? priceStep_ratio : 1 / priceStep_ratio;
+    this.begun = 0;
+    this.held = 0;
+    return this.cost();
+  }
+
   // long: the innermost loop of the search
   price(job: number): number {
     const { next, firstOf, load, onward, outward, forward, backward } = this;
-    const most = this.capacity - this.demand[job]!;
+    const demand = this.demand[job]!;
+    const most = this.capacity - demand;
+    this.pricedJob = job;
+    this.pricedTrip = -1;
+    if (most < 0) return Number.POSITIVE_INFINITY;
+    const softMost = most + this.mostOverload;
     const row = job * this.width;
-    const toBase = forward[row]!;
     const fromBase = backward[row]!;
     let blinkIn = this.blinkIn;
     let best = Number.POSITIVE_INFINITY;
     let bestAfter = 0;
     let bestTrip = -1;
     for (let trip = 0, trips = this.tripsUsed; trip < trips; trip++) {
-      if (load[trip]! > most) continue;
       let at = firstOf[trip]!;
       if (at === 0) continue;
-      let there = fromBase;
-      let more = there + forward[row + at]! - outward[trip]!;
+      let paid = 0;
+      const over = load[trip]! - most;
+      if (over > 0) {
+        if (load[trip]! > softMost) continue;
+        paid = this.price_ratio * Math.min(over, demand);
+        if (paid >= best) continue;
+      }
+      let more = paid + fromBase + forward[row + at]! - outward[trip]!;
       if (more < best) {
         if (blinkIn-- > 0) {
           best = more;
@@ -55,7 +102,7 @@ export class TripsByLoad extends LinkedTrips {
         } else blinkIn = this.draws.missed(this.blink);
       }
       do {
-        there = backward[row + at]!;
+        const there = paid + backward[row + at]!;
         const following = next[at]!;
         more = there + forward[row + following]! - onward[at]!;
         if (more < best) {
@@ -69,79 +116,14 @@ export class TripsByLoad extends LinkedTrips {
       } while (at !== 0);
     }
     this.blinkIn = blinkIn;
-    this.pricedJob = job;
-    this.pricedAfter = bestAfter;
-    this.pricedTrip = bestTrip;
-    this.movedJob = 0;
-    if (most >= 0 && fromBase + toBase < best) {
+    const ownTrip = fromBase + forward[row]!;
+    if (ownTrip < best) {
       this.pricedTrip = this.emptyTrip();
       this.pricedAfter = 0;
-      best = bestTrip < 0 ? this.priceMoving(job, fromBase + toBase) : fromBase + toBase;
+      return ownTrip;
     }
-    return best;
-  }
-
-  override insertPriced(): void {
-    if (this.movedJob > 0) this.move(this.movedJob, this.movedAfter, this.movedTrip);
-    super.insertPriced();
-  }
-
-  /**
-   * Where no trip has room for a job: the cheapest way to give it the place of a smaller one, which goes to a trip that has room for it, if that
-   * is cheaper than a trip of its own. In tight fleets every second try would end in a trip too many without it.
-   */
-  // long: three loops inside each other that share what they found
-  private priceMoving(job: number, ownTrip: number): number {
-    const { next, previous, firstOf, load, demand, onward, outward, forward, backward, capacity, width } = this;
-    const demandOfJob = demand[job]!;
-    const row = job * width;
-    const trips = this.tripsUsed;
-    let best = ownTrip;
-    const { roomy } = this;
-    let roomyCount = 0;
-    let mostRoom = 0;
-    for (let trip = 0; trip < trips; trip++) {
-      const room = capacity - load[trip]!;
-      if (room <= 0 || firstOf[trip] === 0) continue;
-      roomy[roomyCount++] = trip;
-      if (room > mostRoom) mostRoom = room;
-    }
-    for (let trip = 0; trip < trips; trip++) {
-      const least = load[trip]! + demandOfJob - capacity;
-      if (least > mostRoom) continue;
-      for (let other = firstOf[trip]!; other !== 0; other = next[other]!) {
-        const size = demand[other]!;
-        if (size < least || size > mostRoom) continue;
-        const before = previous[other]!;
-        const after = next[other]!;
-        const leaving = (before === 0 ? outward[trip]! : onward[before]!) + onward[other]!;
-        const swapped = backward[row + before]! + forward[row + after]! - leaving;
-        if (swapped >= best) continue;
-        const otherRow = other * width;
-        for (let r = 0; r < roomyCount; r++) {
-          const to = roomy[r]!;
-          if (capacity - load[to]! < size || to === trip) continue;
-          let at = 0;
-          let following = firstOf[to]!;
-          let saved = outward[to]!;
-          for (;;) {
-            const more = swapped + backward[otherRow + at]! + forward[otherRow + following]! - saved;
-            if (more < best && this.draws.fraction() >= this.blink) {
-              best = more;
-              this.movedJob = other;
-              this.movedAfter = at;
-              this.movedTrip = to;
-              this.pricedAfter = before;
-              this.pricedTrip = trip;
-            }
-            if (following === 0) break;
-            at = following;
-            saved = onward[at]!;
-            following = next[at]!;
-          }
-        }
-      }
-    }
+    this.pricedAfter = bestAfter;
+    this.pricedTrip = bestTrip;
     return best;
   }
 }

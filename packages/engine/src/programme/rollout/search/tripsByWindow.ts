@@ -22,7 +22,6 @@ export interface TripsByWindowFacts {
  * sum of the ways gone, waiting is free. As many trips as are wanted.
  */
 export class TripsByWindow extends LinkedTrips {
-  private readonly capacity: number;
   private readonly time: Float64Array;
   private readonly timeBack: Float64Array;
   private readonly opens: Float64Array;
@@ -33,8 +32,7 @@ export class TripsByWindow extends LinkedTrips {
   private readonly latest: Float64Array;
 
   constructor(facts: TripsByWindowFacts, blink: number, draws: Draws) {
-    super(facts.cost_ratio, facts.demand_amount, blink, draws);
-    this.capacity = facts.capacity_amount;
+    super(facts.cost_ratio, facts.demand_amount, facts.capacity_amount, blink, draws);
     this.time = chainedMatrix(facts.time_ratio, this.chain);
     this.timeBack = turned(this.time, this.width);
     this.opens = chained(facts.opens_ratio, this.chain);
