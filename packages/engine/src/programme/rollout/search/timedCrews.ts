@@ -29,6 +29,8 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly isDelayed: Uint8Array;
   /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, as far as it was asked for: by trip. */
   protected readonly delays: Float64Array;
+  /** 1 for a crew that works on every day, by the same ways, and for whom a day is worth as much as any other. */
+  private readonly alikeDays: Uint8Array;
   protected readonly periodAt: readonly (readonly number[])[];
   /** Days to where a stop's delay ends, left over by the stops a delay went through. */
   protected passed = 0;
@@ -51,6 +53,9 @@ export abstract class TimedCrews extends CrewSlots {
       this.readyEnd[2 * crew] = numbers.byCrew[crew]!.from;
       this.readyEnd[2 * crew + 1] = numbers.byCrew[crew]!.from;
     }
+    this.alikeDays = Uint8Array.from(numbers.byCrew, ({ isEveryDay, legs, learned }) =>
+      numbers.wholeDays && numbers.value === null && isEveryDay && legs.length === 1 && learned === null ? 1 : 0,
+    );
     const { periodFrom, horizon } = numbers;
     this.periodAt = numbers.byCrew.map(({ before }) => periodFrom.map((day) => before[Math.min(day, horizon)] ?? 0));
   }
@@ -105,9 +110,14 @@ export abstract class TimedCrews extends CrewSlots {
       const before = zero + (fromTrip - 1) * tripFields;
       time = this.readyAfter(tripsOf[before + ofTrip.leaves]! + tripsOf[before + ofTrip.back]!, one.turnaround);
     }
+    const isAlike = this.alikeDays[crew] === 1;
     let t = zero + fromTrip * tripFields;
     for (let index = fromTrip; index < trips; index++, t += tripFields) {
       tripsOf[t + ofTrip.ready] = time;
+      if (isAlike && this.movedWhole(t, time)) {
+        time = this.readyAfter(time + tripsOf[t + ofTrip.back]!, one.turnaround);
+        continue;
+      }
       const id = tripsOf[t + ofTrip.id]!;
       const earliest = this.notBefore[id]!;
       let start = time;
@@ -119,7 +129,26 @@ export abstract class TimedCrews extends CrewSlots {
       time = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
     }
     this.readyEnd[slot] = time;
+    tripsOf[t + ofTrip.ready] = time;
     this.summed(slot, zero, trips);
+  }
+
+  /** A trip that goes the same on whatever day it leaves, moved to this one; false where it must be looked at. */
+  private movedWhole(t: number, start: number): boolean {
+    const { tripsOf } = this;
+    if (
+      tripsOf[t + ofTrip.isStale] === 1 ||
+      tripsOf[t + ofTrip.floor] !== 0 ||
+      tripsOf[t + ofTrip.after] !== Number.POSITIVE_INFINITY ||
+      this.notBefore[tripsOf[t + ofTrip.id]!] !== 0 ||
+      start + tripsOf[t + ofTrip.back]! >= this.numbers.horizon
+    )
+      return false;
+    tripsOf[t + ofTrip.from] = start;
+    tripsOf[t + ofTrip.leaves] = start;
+    tripsOf[t + ofTrip.idle] = 0;
+    tripsOf[t + ofTrip.value] = tripsOf[t + ofTrip.worth]! + start * tripsOf[t + ofTrip.weight]!;
+    return true;
   }
 
   /** Times a trip that cannot leave before `start`: held back where it would be away too long, and is not if it leaves later. */
