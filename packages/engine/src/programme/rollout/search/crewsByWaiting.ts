@@ -7,7 +7,7 @@ import { TimedCrews, timeSlack_days } from './timedCrews.ts';
 /** A place that only uses up what is left of a trip's last day costs this share of it: the next job finds it gone. Ours: docs/decisions/0412. */
 const restOfDay_ratio = 0.2;
 /** A delay that a gap takes up (a wait for goods, a window, days of rest) costs this share of what it would cost without: the next job finds the gap smaller. Ours, as above. */
-const gap_ratio = 0.5;
+const gap_ratio = 0.3;
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -25,12 +25,6 @@ export class CrewsByWaiting extends TimedCrews {
   /** The working day from which what a job needs is there; 0: now. */
   protected stockedFrom(_one: OneCrew, _crew: number, _job: number, _day: number): number {
     return 0;
-  }
-
-  /** What it costs a place that the trip at `t` and those behind it can leave so many days later: as it would be now, and a share of what it would be without gaps. */
-  private pricedDelay(one: OneCrew, slot: number, t: number, days: number): number {
-    const cost = this.delayOf(one, slot, t, days);
-    return days > 0 ? cost + gap_ratio * (days * this.tripsOf[t + ofTrip.later]! - cost) : cost;
   }
 
   cost(): number {
@@ -85,7 +79,6 @@ export class CrewsByWaiting extends TimedCrews {
       const end = zero + trips * tripFields;
       const { store, base, legs, dayOf, mostAway, turnaround } = one;
       const isIdle = this.slotIdle[slot] === 1;
-      if (isIdle && this.isDelayed[slot] === 0) this.delayed(slot);
       const lastDay = dayOf.length - 1;
       const mostKg = one.limitKg - ownKg + 1e-6;
       const mostLitres = one.limitLitres - ownLitres + 1e-6;
@@ -141,7 +134,7 @@ export class CrewsByWaiting extends TimedCrews {
           const soonDelay = (wholeDays ? Math.ceil(soonBack - timeSlack_days) : soonBack) - start;
           let soonPrice = weight * (wholeDays ? this.endDay(dayOf, lastDay, soonest) : soonest);
           if (soonPrice < best)
-            soonPrice += isIdle ? this.pricedDelay(one, slot, t, soonDelay) : soonDelay * tripsOf[t + ofTrip.later]!;
+            soonPrice += isIdle ? this.delayBySlopes(t, soonDelay, gap_ratio) : soonDelay * tripsOf[t + ofTrip.later]!;
           const stocked = soonPrice < best ? this.stockedFrom(one, crew, job, day) : Number.POSITIVE_INFINITY;
           if (stocked > leave) leave = stocked;
           let done = leave + least;
@@ -155,7 +148,7 @@ export class CrewsByWaiting extends TimedCrews {
               ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
               : this.worthOf(job, one, done);
             if (price < best) {
-              price += isIdle ? this.pricedDelay(one, slot, t, delay) : delay * tripsOf[t + ofTrip.later]!;
+              price += isIdle ? this.delayBySlopes(t, delay, gap_ratio) : delay * tripsOf[t + ofTrip.later]!;
               if (
                 price < best &&
                 this.nightsOf(one, leave, dayHome) <= mostAway &&
@@ -186,7 +179,7 @@ export class CrewsByWaiting extends TimedCrews {
         let least2 = weight * (leaveDay + least - 1);
         if (sure > 0) {
           const days = wholeDays ? Math.ceil(sure - timeSlack_days) : sure;
-          least2 += isIdle ? this.pricedDelay(one, slot, t + tripFields, days) : days * behind;
+          least2 += isIdle ? this.delayBySlopes(t + tripFields, days, gap_ratio) : days * behind;
         }
         if (least2 >= best) continue;
         const from = stopZero + tripsOf[t + ofTrip.first]! * stopFields;
@@ -232,7 +225,7 @@ export class CrewsByWaiting extends TimedCrews {
             }
             const more = last + 1 - wholeBack + Math.max(held, 0) + later;
             price += isIdle
-              ? this.pricedDelay(one, slot, t + tripFields, more)
+              ? this.delayBySlopes(t + tripFields, more, gap_ratio)
               : (more + restOfDay_ratio * (delay + Math.max(held, 0) + later - more)) * behind;
           } else price += delay * behind;
           if (price < best) {
