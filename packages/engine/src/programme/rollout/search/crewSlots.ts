@@ -24,14 +24,15 @@ export const stopFields = 4;
  * `fixedIn` the period in which it goes the same whatever the day, -1: none; `extra`
  * is what loads too great for a leg cost; `floor` the day before which it cannot leave for what crews share, as it was when last timed;
  * `from` the day from which it was timed, `held` the later day to which it is held back so that it is not away too long, `asks` that day where it
- * asks only then (0: not held back); `sooner` and `after` the days by which it may leave sooner or later and its windows have no part in it.
+ * asks only then (0: not held back); `sooner` and `after` the days by which it may leave sooner or later and its windows have no part in it;
+ * `gapIn` how far on in the records the next trip is, itself or behind it, that waits for anything (-1: none).
  */
 export const ofTrip = {
   ...{ id: 0, first: 1, ready: 2, leaves: 3, back: 4, kg: 5, litres: 6, idle: 7, value: 8, later: 9, waits: 10 },
   ...{ hasWindows: 11, isStale: 12, worth: 13, weight: 14, fixedIn: 15, extra: 16, floor: 17, from: 18, held: 19 },
-  ...{ asks: 20, sooner: 21, after: 22 },
+  ...{ asks: 20, sooner: 21, after: 22, gapIn: 23 },
 } as const;
-export const tripFields = 23;
+export const tripFields = 24;
 
 /**
  * Crews, each with its trips in order, each with its stops: flat arrays. Every crew has two slots; the first change of a try copies the

@@ -6,6 +6,8 @@ import { TimedCrews, timeSlack_days } from './timedCrews.ts';
 
 /** A place that only uses up what is left of a trip's last day costs this share of it: the next job finds it gone. Ours: docs/decisions/0412. */
 const restOfDay_ratio = 0.2;
+/** A delay that a gap takes up (a wait for goods, a window, days of rest) costs this share of what it would cost without: the next job finds the gap smaller. Ours, as above. */
+const gap_ratio = 0.3;
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -77,7 +79,6 @@ export class CrewsByWaiting extends TimedCrews {
       const end = zero + trips * tripFields;
       const { store, base, legs, dayOf, mostAway, turnaround } = one;
       const isIdle = this.slotIdle[slot] === 1;
-      if (isIdle && this.isDelayed[slot] === 0) this.delayed(slot);
       const lastDay = dayOf.length - 1;
       const mostKg = one.limitKg - ownKg + 1e-6;
       const mostLitres = one.limitLitres - ownLitres + 1e-6;
@@ -92,7 +93,9 @@ export class CrewsByWaiting extends TimedCrews {
       const newEnd = Math.ceil(fetch + there + work - timeSlack_days) - 1;
       const newDelay = Math.ceil(fetch + there + work + home + turnaround - timeSlack_days);
       const newNights = Math.ceil(fetch + there + work + home - timeSlack_days) - 1;
-      const mayBeNew = trips < numbers.mostTrips && !(isSteady && newNights > mostAway);
+      const mayBeNew = trips < numbers.mostTrips && !isSteady;
+      if (isSteady && trips < numbers.mostTrips && newNights <= mostAway)
+        best = this.priceNewTrips(crew, slot, weight, newEnd, newDelay, best);
       for (let t = zero + this.firstFree[crew]! * tripFields; t <= end; t += tripFields) {
         const start = t < end ? tripsOf[t + ofTrip.ready]! : this.readyEnd[slot]!;
         let day = start;
@@ -123,18 +126,7 @@ export class CrewsByWaiting extends TimedCrews {
         // No later trip can be cheaper than its own first day.
         if (weight * (day + least - 1) >= best) break;
         // A new trip before this one.
-        if (isSteady && mayBeNew) {
-          const price = weight * (start + newEnd) + newDelay * tripsOf[t + ofTrip.later]!;
-          if (price < best) {
-            if (this.blinkIn-- > 0) {
-              best = price;
-              this.pricedCrew = crew;
-              this.pricedTrip = (t - zero) / tripFields;
-              this.pricedPlace = tripsOf[t + ofTrip.first]!;
-              this.pricedIsNew = true;
-            } else this.blinkIn = this.draws.missed(this.blink);
-          }
-        } else if (mayBeNew && there < Number.POSITIVE_INFINITY) {
+        if (mayBeNew && there < Number.POSITIVE_INFINITY) {
           let leave = Math.max(opens, start);
           // Were its goods there and its windows open: mostly too dear even then.
           const soonest = leave + least;
@@ -142,7 +134,7 @@ export class CrewsByWaiting extends TimedCrews {
           const soonDelay = (wholeDays ? Math.ceil(soonBack - timeSlack_days) : soonBack) - start;
           let soonPrice = weight * (wholeDays ? this.endDay(dayOf, lastDay, soonest) : soonest);
           if (soonPrice < best)
-            soonPrice += isIdle ? this.delayOf(one, slot, t, soonDelay) : soonDelay * tripsOf[t + ofTrip.later]!;
+            soonPrice += isIdle ? this.delayBySlopes(t, soonDelay, gap_ratio) : soonDelay * tripsOf[t + ofTrip.later]!;
           const stocked = soonPrice < best ? this.stockedFrom(one, crew, job, day) : Number.POSITIVE_INFINITY;
           if (stocked > leave) leave = stocked;
           let done = leave + least;
@@ -156,7 +148,7 @@ export class CrewsByWaiting extends TimedCrews {
               ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
               : this.worthOf(job, one, done);
             if (price < best) {
-              price += isIdle ? this.delayOf(one, slot, t, delay) : delay * tripsOf[t + ofTrip.later]!;
+              price += isIdle ? this.delayBySlopes(t, delay, gap_ratio) : delay * tripsOf[t + ofTrip.later]!;
               if (
                 price < best &&
                 this.nightsOf(one, leave, dayHome) <= mostAway &&
@@ -187,7 +179,7 @@ export class CrewsByWaiting extends TimedCrews {
         let least2 = weight * (leaveDay + least - 1);
         if (sure > 0) {
           const days = wholeDays ? Math.ceil(sure - timeSlack_days) : sure;
-          least2 += isIdle ? this.delayOf(one, slot, t + tripFields, days) : days * behind;
+          least2 += isIdle ? this.delayBySlopes(t + tripFields, days, gap_ratio) : days * behind;
         }
         if (least2 >= best) continue;
         const from = stopZero + tripsOf[t + ofTrip.first]! * stopFields;
@@ -233,7 +225,7 @@ export class CrewsByWaiting extends TimedCrews {
             }
             const more = last + 1 - wholeBack + Math.max(held, 0) + later;
             price += isIdle
-              ? this.delayOf(one, slot, t + tripFields, more)
+              ? this.delayBySlopes(t + tripFields, more, gap_ratio)
               : (more + restOfDay_ratio * (delay + Math.max(held, 0) + later - more)) * behind;
           } else price += delay * behind;
           if (price < best) {
@@ -254,6 +246,38 @@ export class CrewsByWaiting extends TimedCrews {
         }
       }
     }
+    return best;
+  }
+
+  /** Prices a trip of its own at every place of a crew whose days are all alike, and gives the best of these and `best`. */
+  private priceNewTrips(
+    crew: number,
+    slot: number,
+    weight: number,
+    newEnd: number,
+    newDelay: number,
+    most: number,
+  ): number {
+    const { tripsOf } = this;
+    const zero = slot * this.tripRoom * tripFields;
+    const end = zero + this.tripsIn[slot]! * tripFields;
+    let best = most;
+    let found = -1;
+    for (let t = zero + this.firstFree[crew]! * tripFields; t <= end; t += tripFields) {
+      const own = weight * (tripsOf[t + ofTrip.ready]! + newEnd);
+      if (own >= best) break;
+      const price = own + newDelay * tripsOf[t + ofTrip.later]!;
+      if (price >= best) continue;
+      if (this.blinkIn-- > 0) {
+        best = price;
+        found = t;
+      } else this.blinkIn = this.draws.missed(this.blink);
+    }
+    if (found < 0) return best;
+    this.pricedCrew = crew;
+    this.pricedTrip = (found - zero) / tripFields;
+    this.pricedPlace = tripsOf[found + ofTrip.first]!;
+    this.pricedIsNew = true;
     return best;
   }
 

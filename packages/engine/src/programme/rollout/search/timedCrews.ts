@@ -4,10 +4,6 @@ import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
-/** Delays of so many days are kept; longer ones go on as the last day of them. */
-const delaySteps = 12;
-const notReckoned = Number.NEGATIVE_INFINITY;
-
 /** A trip is held back by so many working days at the most, and timed on so many of them. Ours: docs/decisions/0372. */
 const mostHeld_days = 60;
 const mostHeldTries_count = 4;
@@ -25,10 +21,8 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
-  /** Do the delays that are kept belong to its times now? By slot. */
-  protected readonly isDelayed: Uint8Array;
-  /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, as far as it was asked for: by trip. */
-  protected readonly delays: Float64Array;
+  /** 1 for a crew that works on every day, by the same ways, and for whom a day is worth as much as any other. */
+  private readonly alikeDays: Uint8Array;
   protected readonly periodAt: readonly (readonly number[])[];
   /** Days to where a stop's delay ends, left over by the stops a delay went through. */
   protected passed = 0;
@@ -45,12 +39,13 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd = new Float64Array(2 * this.crews);
     this.slotCost = new Float64Array(2 * this.crews);
     this.slotIdle = new Uint8Array(2 * this.crews);
-    this.isDelayed = new Uint8Array(2 * this.crews);
-    this.delays = new Float64Array(2 * this.crews * this.tripRoom * delaySteps);
     for (let crew = 0; crew < this.crews; crew++) {
       this.readyEnd[2 * crew] = numbers.byCrew[crew]!.from;
       this.readyEnd[2 * crew + 1] = numbers.byCrew[crew]!.from;
     }
+    this.alikeDays = Uint8Array.from(numbers.byCrew, ({ isEveryDay, legs, learned }) =>
+      numbers.wholeDays && numbers.value === null && isEveryDay && legs.length === 1 && learned === null ? 1 : 0,
+    );
     const { periodFrom, horizon } = numbers;
     this.periodAt = numbers.byCrew.map(({ before }) => periodFrom.map((day) => before[Math.min(day, horizon)] ?? 0));
   }
@@ -63,7 +58,6 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd[now] = this.readyEnd[old]!;
     this.slotCost[now] = this.slotCost[old]!;
     this.slotIdle[now] = this.slotIdle[old]!;
-    this.isDelayed[now] = 0;
   }
 
   /** The day that a working day's end falls on: what ends there is handed over on it. */
@@ -105,9 +99,14 @@ export abstract class TimedCrews extends CrewSlots {
       const before = zero + (fromTrip - 1) * tripFields;
       time = this.readyAfter(tripsOf[before + ofTrip.leaves]! + tripsOf[before + ofTrip.back]!, one.turnaround);
     }
+    const isAlike = this.alikeDays[crew] === 1;
     let t = zero + fromTrip * tripFields;
     for (let index = fromTrip; index < trips; index++, t += tripFields) {
       tripsOf[t + ofTrip.ready] = time;
+      if (isAlike && this.movedWhole(t, time)) {
+        time = this.readyAfter(time + tripsOf[t + ofTrip.back]!, one.turnaround);
+        continue;
+      }
       const id = tripsOf[t + ofTrip.id]!;
       const earliest = this.notBefore[id]!;
       let start = time;
@@ -119,7 +118,26 @@ export abstract class TimedCrews extends CrewSlots {
       time = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
     }
     this.readyEnd[slot] = time;
+    tripsOf[t + ofTrip.ready] = time;
     this.summed(slot, zero, trips);
+  }
+
+  /** A trip that goes the same on whatever day it leaves, moved to this one; false where it must be looked at. */
+  private movedWhole(t: number, start: number): boolean {
+    const { tripsOf } = this;
+    if (
+      tripsOf[t + ofTrip.isStale] === 1 ||
+      tripsOf[t + ofTrip.floor] !== 0 ||
+      tripsOf[t + ofTrip.after] !== Number.POSITIVE_INFINITY ||
+      this.notBefore[tripsOf[t + ofTrip.id]!] !== 0 ||
+      start + tripsOf[t + ofTrip.back]! >= this.numbers.horizon
+    )
+      return false;
+    tripsOf[t + ofTrip.from] = start;
+    tripsOf[t + ofTrip.leaves] = start;
+    tripsOf[t + ofTrip.idle] = 0;
+    tripsOf[t + ofTrip.value] = tripsOf[t + ofTrip.worth]! + start * tripsOf[t + ofTrip.weight]!;
+    return true;
   }
 
   /** Times a trip that cannot leave before `start`: held back where it would be away too long, and is not if it leaves later. */
@@ -247,10 +265,16 @@ export abstract class TimedCrews extends CrewSlots {
     let sum = 0;
     const one = numbers.byCrew[slot >> 1]!;
     let isIdle = one.isEveryDay ? 0 : 1;
+    let gap = -1;
     tripsOf[end + ofTrip.later] = slopes;
+    tripsOf[end + ofTrip.gapIn] = -1;
     let next = tripsOf[end + ofTrip.first]!;
     for (let t = end - tripFields; t >= zero; t -= tripFields) {
-      if (tripsOf[t + ofTrip.idle]! > timeSlack_days || tripsOf[t + ofTrip.waits]! > timeSlack_days) isIdle = 1;
+      if (tripsOf[t + ofTrip.idle]! > timeSlack_days || tripsOf[t + ofTrip.waits]! > timeSlack_days) {
+        isIdle = 1;
+        gap = t;
+      }
+      tripsOf[t + ofTrip.gapIn] = gap < 0 ? -1 : gap - t;
       sum += tripsOf[t + ofTrip.value]!;
       const first = tripsOf[t + ofTrip.first]!;
       if (first < next) slopes += stops[stopZero + first * stopFields]!;
@@ -262,96 +286,28 @@ export abstract class TimedCrews extends CrewSlots {
         numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
     this.slotCost[slot] = sum;
     this.slotIdle[slot] = isIdle;
-    this.isDelayed[slot] = 0;
   }
 
-  /** Forgets what delays of a crew's trips cost: they are reckoned anew as they are asked for. */
-  protected delayed(slot: number): void {
-    const from = slot * this.tripRoom * delaySteps;
-    this.delays.fill(notReckoned, from, from + this.tripsIn[slot]! * delaySteps);
-    this.isDelayed[slot] = 1;
-  }
-
-  /** What it costs that the trip at `t` of a crew and those behind it can leave so many days later; fewer than none are saved as the slope says. */
-  protected delayOf(one: OneCrew, slot: number, t: number, days: number): number {
-    if (days <= 0) return days * this.tripsOf[t + ofTrip.later]!;
-    const whole = Math.ceil(days);
-    if (whole <= delaySteps) return this.delayBy(one, slot, t, whole);
-    const last = this.delayBy(one, slot, t, delaySteps);
-    return last + (days - delaySteps) * (last - this.delayBy(one, slot, t, delaySteps - 1));
-  }
-
-  /** The same for 1 to `delaySteps` whole days: what a trip waits anyway is taken off, what it would be held back is added. */
-  private delayBy(one: OneCrew, slot: number, t: number, days: number): number {
-    const { delays, numbers } = this;
-    if (t >= (slot * this.tripRoom + this.tripsIn[slot]!) * tripFields) return days * numbers.homeWeight;
-    const at = (t / tripFields) * delaySteps + days - 1;
-    let cost = delays[at]!;
-    if (cost === notReckoned) {
-      cost = this.delayFrom(one, slot, t, days);
-      delays[at] = cost;
-    }
-    return cost;
-  }
-
-  private delayFrom(one: OneCrew, slot: number, t: number, days: number): number {
+  /** What it costs, by slopes, that the trip at `t` and those behind it can leave so many days later; `gapShare` of what trips wait anyway is not taken off. */
+  protected delayBySlopes(t: number, days: number, gapShare: number): number {
     const { tripsOf } = this;
-    let later = days - Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack_days);
-    if (later <= 0) return 0;
-    const { isEveryDay, lastBack, turnaround } = one;
-    const leave = tripsOf[t + ofTrip.leaves]!;
-    const back = leave + tripsOf[t + ofTrip.back]!;
-    if (!isEveryDay) {
-      const first = Math.floor(leave + timeSlack_days);
-      const last = Math.ceil(back - timeSlack_days) - 1;
-      if (last <= lastBack[first]!) {
-        const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack_days);
-        const most = Math.min(mostHeld_days, lastBack.length - last - 4);
-        while (later < most && last + (later > waits ? later - waits : 0) > lastBack[first + later]!) later++;
-      }
-    }
-    const cost = this.delayOfStops(one, slot, t, later);
-    const on =
-      this.passed === later
-        ? later
-        : this.readyAfter(back + this.passed, turnaround) - this.readyAfter(back, turnaround);
-    return on > 0 ? cost + this.delayOf(one, slot, t + tripFields, on) : cost;
-  }
-
-  /** What it costs the stops of a trip that it leaves so many days later, windows and days of rest minded; `passed` is what is left of it on the way home. */
-  private delayOfStops(one: OneCrew, slot: number, t: number, days: number): number {
-    const { numbers, stops, tripsOf } = this;
-    const { windowAt, weight, value, leftOut, horizon, isPlain } = numbers;
-    const { dayOf } = one;
-    const isFree = days <= tripsOf[t + ofTrip.after]!;
-    this.passed = days;
-    if (isFree && one.isEveryDay && value === null) return days * tripsOf[t + ofTrip.weight]!;
-    const lastDay = dayOf.length - 1;
-    const leave = tripsOf[t + ofTrip.leaves]!;
-    const zero = slot * this.stopRoom * stopFields;
-    const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
-    let delay = days;
+    let left = days;
+    let at = t;
     let cost = 0;
-    for (let stop = zero + tripsOf[t + ofTrip.first]! * stopFields; stop < end; stop += stopFields) {
-      const job = stops[stop]!;
-      const ends = leave + stops[stop + ofStop.ends]!;
-      let then = ends + delay;
-      if (!isFree && windowAt[job] !== windowAt[job + 1]) {
-        const work = numbers.days[job]! * one.pace;
-        const done = this.endOfWork(one, job, leave + stops[stop + ofStop.comes]! + delay, work);
-        if (done < Number.POSITIVE_INFINITY) {
-          then = done;
-          delay = done - ends;
-          if (delay <= timeSlack_days) break;
-        } else cost += leftOut[job]!;
-      }
-      const before = dayOf[Math.min(Math.ceil(ends - timeSlack_days) - 1, lastDay)]!;
-      const after = dayOf[Math.min(Math.ceil(then - timeSlack_days) - 1, lastDay)]!;
-      if (value === null || isPlain[job] === 1 || after >= horizon) cost += weight[job]! * (after - before);
-      else cost += value[job * horizon + after]! - value[job * horizon + before]!;
+    while (left > 0) {
+      const gapIn = tripsOf[at + ofTrip.gapIn]!;
+      if (gapIn < 0) break;
+      const waits = at + gapIn;
+      const behind = waits + tripFields;
+      cost += left * (tripsOf[at + ofTrip.later]! - tripsOf[waits + ofTrip.later]!);
+      left -= Math.floor(tripsOf[waits + ofTrip.idle]! + timeSlack_days);
+      if (left <= 0) break;
+      cost += left * (tripsOf[waits + ofTrip.later]! - tripsOf[behind + ofTrip.later]!);
+      left -= Math.floor(tripsOf[waits + ofTrip.waits]! + timeSlack_days);
+      at = behind;
     }
-    this.passed = delay;
-    return cost;
+    if (days <= 0 || left > 0) cost += left * tripsOf[at + ofTrip.later]!;
+    return days > 0 ? cost + gapShare * (days * tripsOf[t + ofTrip.later]! - cost) : cost;
   }
 
   // long: the exact times of one trip
