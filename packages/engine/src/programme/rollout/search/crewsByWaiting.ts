@@ -6,8 +6,6 @@ import { TimedCrews, timeSlack_days } from './timedCrews.ts';
 
 /** A place that only uses up what is left of a trip's last day costs this share of it: the next job finds it gone. Ours: docs/decisions/0412. */
 const restOfDay_ratio = 0.2;
-/** A delay that a gap takes up (a wait for goods, a window, days of rest) costs this share of what it would cost without: the next job finds the gap smaller. Ours, as above. */
-const gap_ratio = 0.3;
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -19,6 +17,8 @@ export class CrewsByWaiting extends TimedCrews {
   private pricedPlace = 0;
   private pricedIsNew = false;
   private blinkIn = -1;
+  /** Days to where a stop's delay ends, left over by the stops a delay went through. */
+  private passed = 0;
   /** 1 for a crew whose days, ways and work are the same on every day, and which waits for nobody: set by who knows. */
   protected readonly steady: Uint8Array = new Uint8Array(this.crews);
 
@@ -133,8 +133,7 @@ export class CrewsByWaiting extends TimedCrews {
           const soonBack = soonest + home + turnaround;
           const soonDelay = (wholeDays ? Math.ceil(soonBack - timeSlack_days) : soonBack) - start;
           let soonPrice = weight * (wholeDays ? this.endDay(dayOf, lastDay, soonest) : soonest);
-          if (soonPrice < best)
-            soonPrice += isIdle ? this.delayBySlopes(t, soonDelay, gap_ratio) : soonDelay * tripsOf[t + ofTrip.later]!;
+          if (soonPrice < best) soonPrice += this.delayBySlopes(t, soonDelay);
           const stocked = soonPrice < best ? this.stockedFrom(one, crew, job, day) : Number.POSITIVE_INFINITY;
           if (stocked > leave) leave = stocked;
           let done = leave + least;
@@ -148,7 +147,7 @@ export class CrewsByWaiting extends TimedCrews {
               ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
               : this.worthOf(job, one, done);
             if (price < best) {
-              price += isIdle ? this.delayBySlopes(t, delay, gap_ratio) : delay * tripsOf[t + ofTrip.later]!;
+              price += this.delayBySlopes(t, delay);
               if (
                 price < best &&
                 this.nightsOf(one, leave, dayHome) <= mostAway &&
@@ -179,7 +178,7 @@ export class CrewsByWaiting extends TimedCrews {
         let least2 = weight * (leaveDay + least - 1);
         if (sure > 0) {
           const days = wholeDays ? Math.ceil(sure - timeSlack_days) : sure;
-          least2 += isIdle ? this.delayBySlopes(t + tripFields, days, gap_ratio) : days * behind;
+          least2 += this.delayBySlopes(t + tripFields, days);
         }
         if (least2 >= best) continue;
         const from = stopZero + tripsOf[t + ofTrip.first]! * stopFields;
@@ -225,7 +224,7 @@ export class CrewsByWaiting extends TimedCrews {
             }
             const more = last + 1 - wholeBack + Math.max(held, 0) + later;
             price += isIdle
-              ? this.delayBySlopes(t + tripFields, more, gap_ratio)
+              ? this.delayBySlopes(t + tripFields, more)
               : (more + restOfDay_ratio * (delay + Math.max(held, 0) + later - more)) * behind;
           } else price += delay * behind;
           if (price < best) {
@@ -249,20 +248,20 @@ export class CrewsByWaiting extends TimedCrews {
     return best;
   }
 
-  /** Prices a trip of its own at every place of a crew whose days are all alike, and gives the best of these and `best`. */
+  /** Prices a trip of its own at every place of a crew whose days are all alike, and gives the least of these and of what was found before. */
   private priceNewTrips(
     crew: number,
     slot: number,
     weight: number,
     newEnd: number,
     newDelay: number,
-    most: number,
+    found: number,
   ): number {
     const { tripsOf } = this;
     const zero = slot * this.tripRoom * tripFields;
     const end = zero + this.tripsIn[slot]! * tripFields;
-    let best = most;
-    let found = -1;
+    let best = found;
+    let place = -1;
     for (let t = zero + this.firstFree[crew]! * tripFields; t <= end; t += tripFields) {
       const own = weight * (tripsOf[t + ofTrip.ready]! + newEnd);
       if (own >= best) break;
@@ -270,13 +269,13 @@ export class CrewsByWaiting extends TimedCrews {
       if (price >= best) continue;
       if (this.blinkIn-- > 0) {
         best = price;
-        found = t;
+        place = t;
       } else this.blinkIn = this.draws.missed(this.blink);
     }
-    if (found < 0) return best;
+    if (place < 0) return best;
     this.pricedCrew = crew;
-    this.pricedTrip = (found - zero) / tripFields;
-    this.pricedPlace = tripsOf[found + ofTrip.first]!;
+    this.pricedTrip = (place - zero) / tripFields;
+    this.pricedPlace = tripsOf[place + ofTrip.first]!;
     this.pricedIsNew = true;
     return best;
   }

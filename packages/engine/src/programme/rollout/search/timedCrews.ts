@@ -8,6 +8,9 @@ import type { Draws } from './draws.ts';
 const mostHeld_days = 60;
 const mostHeldTries_count = 4;
 
+/** A delay that a gap takes up (a wait for goods or a window) costs this share of what it would cost without: the next job finds the gap smaller. Ours: docs/decisions/0412. */
+const gap_ratio = 0.3;
+
 /** Times that differ by less are the same [day]. */
 export const timeSlack_days = 1e-9;
 
@@ -21,11 +24,7 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
-  /** 1 for a crew that works on every day, by the same ways, and for whom a day is worth as much as any other. */
-  private readonly alikeDays: Uint8Array;
   protected readonly periodAt: readonly (readonly number[])[];
-  /** Days to where a stop's delay ends, left over by the stops a delay went through. */
-  protected passed = 0;
   /** The window in which work that was asked for last begins and ends. */
   private opens = 0;
   private closes = 0;
@@ -43,11 +42,9 @@ export abstract class TimedCrews extends CrewSlots {
       this.readyEnd[2 * crew] = numbers.byCrew[crew]!.from;
       this.readyEnd[2 * crew + 1] = numbers.byCrew[crew]!.from;
     }
-    this.alikeDays = Uint8Array.from(numbers.byCrew, ({ isEveryDay, legs, learned }) =>
-      numbers.wholeDays && numbers.value === null && isEveryDay && legs.length === 1 && learned === null ? 1 : 0,
-    );
     const { periodFrom, horizon } = numbers;
     this.periodAt = numbers.byCrew.map(({ before }) => periodFrom.map((day) => before[Math.min(day, horizon)] ?? 0));
+    for (let crew = 0; crew < this.crews; crew++) this.retime(crew, 0);
   }
 
   protected override touch(crew: number): void {
@@ -99,14 +96,9 @@ export abstract class TimedCrews extends CrewSlots {
       const before = zero + (fromTrip - 1) * tripFields;
       time = this.readyAfter(tripsOf[before + ofTrip.leaves]! + tripsOf[before + ofTrip.back]!, one.turnaround);
     }
-    const isAlike = this.alikeDays[crew] === 1;
     let t = zero + fromTrip * tripFields;
     for (let index = fromTrip; index < trips; index++, t += tripFields) {
       tripsOf[t + ofTrip.ready] = time;
-      if (isAlike && this.movedWhole(t, time)) {
-        time = this.readyAfter(time + tripsOf[t + ofTrip.back]!, one.turnaround);
-        continue;
-      }
       const id = tripsOf[t + ofTrip.id]!;
       const earliest = this.notBefore[id]!;
       let start = time;
@@ -120,24 +112,6 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd[slot] = time;
     tripsOf[t + ofTrip.ready] = time;
     this.summed(slot, zero, trips);
-  }
-
-  /** A trip that goes the same on whatever day it leaves, moved to this one; false where it must be looked at. */
-  private movedWhole(t: number, start: number): boolean {
-    const { tripsOf } = this;
-    if (
-      tripsOf[t + ofTrip.isStale] === 1 ||
-      tripsOf[t + ofTrip.floor] !== 0 ||
-      tripsOf[t + ofTrip.after] !== Number.POSITIVE_INFINITY ||
-      this.notBefore[tripsOf[t + ofTrip.id]!] !== 0 ||
-      start + tripsOf[t + ofTrip.back]! >= this.numbers.horizon
-    )
-      return false;
-    tripsOf[t + ofTrip.from] = start;
-    tripsOf[t + ofTrip.leaves] = start;
-    tripsOf[t + ofTrip.idle] = 0;
-    tripsOf[t + ofTrip.value] = tripsOf[t + ofTrip.worth]! + start * tripsOf[t + ofTrip.weight]!;
-    return true;
   }
 
   /** Times a trip that cannot leave before `start`: held back where it would be away too long, and is not if it leaves later. */
@@ -288,8 +262,8 @@ export abstract class TimedCrews extends CrewSlots {
     this.slotIdle[slot] = isIdle;
   }
 
-  /** What it costs, by slopes, that the trip at `t` and those behind it can leave so many days later; `gapShare` of what trips wait anyway is not taken off. */
-  protected delayBySlopes(t: number, days: number, gapShare: number): number {
+  /** What it costs, by slopes, that the trip at `t` and those behind it can leave so many days later: what trips wait anyway is taken off, but for a share. */
+  protected delayBySlopes(t: number, days: number): number {
     const { tripsOf } = this;
     let left = days;
     let at = t;
@@ -307,7 +281,7 @@ export abstract class TimedCrews extends CrewSlots {
       at = behind;
     }
     if (days <= 0 || left > 0) cost += left * tripsOf[at + ofTrip.later]!;
-    return days > 0 ? cost + gapShare * (days * tripsOf[t + ofTrip.later]! - cost) : cost;
+    return days > 0 ? cost + gap_ratio * (days * tripsOf[t + ofTrip.later]! - cost) : cost;
   }
 
   // long: the exact times of one trip
