@@ -177,13 +177,19 @@ journey(
   },
 );
 
-/** What the program would answer had the work on the verdicts been broken off: the facts of now, the verdicts of before. */
-async function brokenOff(page: Page, how: 'isFailed' | 'isCalledOff' | 'isRunning'): Promise<void> {
+type BrokenOff = 'isFailed' | 'isCalledOff' | 'isRunning';
+
+/**
+ * What the program would answer had the work on the verdicts been broken off: the facts of now, the verdicts of before.
+ *
+ * @param how - in which way, each time it is asked
+ */
+async function brokenOff(page: Page, how: () => BrokenOff): Promise<void> {
   await page.route(/\/api\/programmes\/[^/]+(?:\/sites\/[^/]+)?$/, async (route) => {
     if (route.request().method() !== 'GET') return route.continue();
     const answer = await route.fetch();
     const body = (await answer.json()) as Record<string, unknown>;
-    const state = { isFailed: how === 'isFailed', isCalledOff: how === 'isCalledOff', done_fraction: 0.4 };
+    const state = { isFailed: how() === 'isFailed', isCalledOff: how() === 'isCalledOff', done_fraction: 0.4 };
     await route.fulfill({ response: answer, json: { ...body, ...state, version: Number(body['version']) + 1 } });
   });
 }
@@ -192,7 +198,7 @@ journey(
   'what is being worked out is said, on the page and on paper, and nothing of before is hung up',
   async ({ atDoor: page }) => {
     const { programmeId } = await withSafetySites(page);
-    await brokenOff(page, 'isRunning');
+    await brokenOff(page, () => 'isRunning');
     await page.goto(new URL(`/p/${programmeId}/sites/S992/water-safety`, page.url()).href);
     await page.getByText('Being worked out: do not hang this up').waitFor();
     expect(await page.getByText('Fit to drink by plan and samples').count()).toBe(0);
@@ -210,11 +216,13 @@ journey(
   'a run that failed, or was stopped, is said with what to do, and nobody is left to wait',
   async ({ atDoor: page }) => {
     const { programmeId } = await withSafetySites(page);
+    let now: BrokenOff = 'isFailed';
+    await brokenOff(page, () => now);
     for (const [how, said, press] of [
       ['isFailed', /could not be worked out\. This is our fault/, 'Try again'],
       ['isCalledOff', /was stopped/, 'Work it out'],
     ] as const) {
-      await brokenOff(page, how);
+      now = how;
       for (const path of ['sites/S992/water-safety', 'sites/S992/safety', 'safety']) {
         await page.goto(new URL(`/p/${programmeId}/${path}`, page.url()).href);
         await page.getByText(said).first().waitFor();
@@ -224,7 +232,6 @@ journey(
       const asked = page.waitForRequest((one) => one.method() === 'POST' && /\/design$/.test(one.url()));
       await page.getByRole('button', { name: press }).first().click();
       await asked;
-      await page.unrouteAll({ behavior: 'ignoreErrors' });
     }
   },
 );
