@@ -71,6 +71,18 @@ describe('rollout of a programme', () => {
     expect(taps.points.at(-1)!.left_count).toBe(1 + 9 - 3);
   });
 
+  it('tells when all drink, as the page of the program does, and that nobody knows how long their tanks fill', async () => {
+    const { drinking, finish } = report;
+    // No rain is known here: the day of the hand-over counts for all.
+    expect(stopsOf(report).map(({ served }) => served)).toEqual([null, null, null]);
+    expect([drinking.likely, drinking.futures]).toEqual([finish.likely, finish.futures]);
+    const text = plain((await eavewell('rollout', folder, ...quick)).out);
+    expect(text).toContain('half have handed the last over by');
+    expect(text).toMatch(/All 3 sites still to come in this plan will (drink|have water) by .*, as likely as not; by /);
+    expect(drinking.provisos).toHaveLength(1);
+    expect(text).toContain(drinking.provisos[0]);
+  });
+
   it('writes tables with units in their heads, and an itinerary for each crew', async () => {
     const trips = report.crews.flatMap((crew) => crew.trips);
     const written = ['plan', 'itineraries', 'manifests', 'stock', 'served', 'money'].map((name) => `${name}.csv`);

@@ -1,8 +1,9 @@
 import type { RolloutSheet, SheetCandidate } from '@eavewell/tables';
 import type { SheetTold } from './rolloutSheetTold.ts';
-import { isServed } from './rolloutTold.ts';
+import { isServed, type Told } from './rolloutTold.ts';
 
 type Proviso = RolloutSheet['provisos'][number];
+type Named = Pick<SheetCandidate, 'name' | 'people' | 'reason'>;
 
 /** Why a site is left out, as far as that is nobody's plan: gone to already, or on its way. */
 const isNoLack = new Set(['handedOver', 'underWay', 'notAsked']);
@@ -45,13 +46,37 @@ export function provisosOf(told: SheetTold, candidates: readonly SheetCandidate[
     });
 }
 
+/**
+ * What is to be known beside the days on which all drink: sites of the trips that are not done within the days looked at, and those
+ * counted from the hand-over, in sentences.
+ *
+ * @param told - a plan, kept or not
+ * @returns none, one or two sentences, as the page of the plan has them
+ * @definition ours: docs/decisions/0394-what-the-first-sentence-leaves-out.md
+ */
+export function drinkingProvisos(told: Told): readonly string[] {
+  const { problem, outcome, nameOf } = told;
+  const undone = notDone(told);
+  const jobs = outcome.trips.flat().flatMap(({ stops }) => stops.map(({ job }) => problem.jobs[job]!));
+  const of = {
+    notDone: jobs.filter(({ siteId }) => undone.has(siteId)),
+    undated: jobs.filter(({ siteId, serviceWaits }) => serviceWaits === null && !undone.has(siteId)),
+  };
+  return (['notDone', 'undated'] as const)
+    .filter((kind) => of[kind].length > 0)
+    .map((kind) => {
+      const sites = of[kind].map(({ siteId, people }) => ({ name: nameOf.get(siteId) ?? siteId, people, reason: null }));
+      return said(told, kind, sites);
+    });
+}
+
 /** Sites that a trip goes to and does not get done within the days looked at. */
-function notDone({ outcome, problem }: SheetTold): ReadonlySet<string> {
+function notDone({ outcome, problem }: Told): ReadonlySet<string> {
   const stops = outcome.trips.flat().flatMap((trip) => trip.stops);
   return new Set(stops.filter((stop) => !isServed(stop, problem)).map(({ job }) => problem.jobs[job]!.siteId));
 }
 
-function said({ language }: SheetTold, kind: Proviso['kind'], sites: readonly SheetCandidate[]): string {
+function said({ language }: Told, kind: Proviso['kind'], sites: readonly Named[]): string {
   const { say, numbers } = language;
   const known = sites.filter(({ people }) => people !== null);
   const people = known.reduce((sum, one) => sum + (one.people ?? 0), 0);
@@ -66,7 +91,7 @@ function said({ language }: SheetTold, kind: Proviso['kind'], sites: readonly Sh
 }
 
 /** Names of sites, those of the most people first; of many the first alone. */
-function namesOf(sites: readonly SheetCandidate[], { say }: SheetTold['language']): string {
+function namesOf(sites: readonly Named[], { say }: Told['language']): string {
   const sorted = sites.toSorted((a, b) => (b.people ?? 0) - (a.people ?? 0));
   const named = sorted.slice(0, names_most).map(({ name }) => name);
   const more = sites.length - named.length;

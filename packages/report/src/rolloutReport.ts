@@ -4,7 +4,9 @@ import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 import { rolloutCompared } from './rolloutCompared.ts';
 import { haulsOf } from './rolloutHauls.ts';
+import { drinkingProvisos } from './rolloutProvisos.ts';
 import { replannedReport } from './rolloutReplanned.ts';
+import { drinkingOf, drinkingSaid } from './rolloutSentence.ts';
 import { finish, isCostAtLeast, leftOut, servedByWeek, servedPoints, stock, waiting } from './rolloutSums.ts';
 import { brokenSaid, type RolloutGiven, toldOf } from './rolloutTold.ts';
 import { tripReport } from './rolloutTrips.ts';
@@ -31,6 +33,7 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
     replanned: given.replanned ? replannedReport(given.replanned, told) : null,
     leftOut: leftOut(told),
     finish: finish(told),
+    drinking: { ...drinkingOf(told), said: drinkingSaid(told) ?? '', provisos: [...drinkingProvisos(told)] },
     waiting: waiting(told),
     ...{ cost: outcome.cost, fuel_L: outcome.fuel_L },
     isCostAtLeast: isCostAtLeast(given.problems),

@@ -31,7 +31,7 @@ export function rolloutPage(sheet: Sheet, report: RolloutReport): void {
 
 function summary(
   sheet: Sheet,
-  { sites_count, people_count, from, finish, waiting, cost, isCostAtLeast, fuel_L, currency }: RolloutReport,
+  { sites_count, people_count, from, finish, drinking, waiting, cost, isCostAtLeast, fuel_L, currency }: RolloutReport,
 ): void {
   if (sites_count === 0) {
     sheet.line(words.nothing);
@@ -48,6 +48,8 @@ function summary(
       ),
     );
   if (isEarly(finish)) sheet.line(words.early);
+  if (drinking.said !== '') sheet.line(drinking.said);
+  for (const proviso of drinking.provisos) sheet.line(proviso, 2, 2);
   const { longest } = waiting;
   sheet.line(
     words.waiting(

@@ -1,17 +1,12 @@
 import { z } from 'zod';
 import { day, problem } from './parts.ts';
+import { drinking, futures, howSure } from './rolloutFutures.ts';
 
 /** Counts up when a reader written for the last form would no longer understand the document. */
 export const rolloutSchemaVersion = 1;
 
 const known = z.number().nullable().describe('Null: not known.');
 const people = z.int();
-
-/** Half of all futures are before `p50`, eight in ten between the others; `fraction` is of the futures in which it happens at all. */
-const within = day.nullable().describe('Null: not within the days looked at.');
-const futures = z
-  .strictObject({ p10: within, p50: within, p90: within })
-  .describe('Of futures drawn; null where none were.');
 
 const leg = z.strictObject({
   from: z.string().describe('Id of a place or site.'),
@@ -204,12 +199,14 @@ export const rolloutReport = z
     finish: z.strictObject({
       likely: day.describe('The last hand-over, if all goes as likely.'),
       futures: futures.nullable(),
-      runs_count: z.int(),
-      p90Between: z
-        .array(day.nullable())
-        .nullable()
-        .describe('Two days: how well the ninth in ten is known, from that many futures.'),
+      ...howSure,
     }),
+    drinking: drinking
+      .extend({
+        said: z.string().describe('Empty: no trip serves a site.'),
+        provisos: z.array(z.string()).describe('Of which sites it says too much.'),
+      })
+      .describe('When all of its sites drink.'),
     waiting: z.strictObject({
       personDays: z.number().describe('People times days from the first day planned to the first day of service.'),
       weighted: z.number().describe('The same with priorities.'),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { day, problem } from './parts.ts';
 import { rolloutReport } from './rollout.ts';
 import { candidate, proviso } from './rolloutCandidate.ts';
+import { drinking } from './rolloutFutures.ts';
 
 const { shape } = rolloutReport;
 const aTrip = shape.crews.element.shape.trips.element.shape;
@@ -98,14 +99,6 @@ const strip = z.strictObject({
   weeks: z
     .array(z.strictObject({ from: day, closed_fraction: z.number() }))
     .describe('Share of the years of the gauge in which that week was closed; empty where no level was read.'),
-});
-
-/** When all drink: the first day of service of the last site. */
-const drinking = z.strictObject({
-  likely: perhapsDay.describe('If all goes as likely; null: no trip serves a site.'),
-  futures: shape.finish.shape.futures,
-  runs_count: z.int(),
-  p90Between: shape.finish.shape.p90Between,
 });
 
 /** What the page of the rollout shows of one plan. */

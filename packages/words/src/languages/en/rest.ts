@@ -493,7 +493,7 @@ export const commandLine = {
   "rollout.examples": "\nExamples:\n  eavewell rollout demo                      search for ten seconds\n  eavewell rollout demo --tries 20000        the same plan every time\n  eavewell rollout demo --out plan           tables for crews and stores\n",
   "rollout.exceptions": "Not in the plan, or not as it should be",
   "rollout.fromHelp": "the first day planned, YYYY-MM-DD",
-  "rollout.futures": "Of {runs, plural, one {# future} other {# futures}} drawn, half end by {p50} and nine in ten by {p90}{hasBetween, select, yes { (that many futures tell it between {low} and {high})} other {}}.",
+  "rollout.futures": "Of {runs, plural, one {# future} other {# futures}} drawn, half have handed the last over by {p50} and nine in ten by {p90}{hasBetween, select, yes { (that many futures tell it between {low} and {high})} other {}}.",
   "rollout.futuresHelp": "draw so many futures for finish dates (2000)",
   "rollout.goesOn": "It goes on from {name} on {day}: {done, plural, =0 {no trip is back yet} one {# trip is back} other {# trips are back}}, {toGo, plural, =0 {none is still to go} one {# is still to go} other {# are still to go}}{locked, plural, =0 {} one { (# fixed)} other { (# fixed)}}.",
   "rollout.goods": "Goods that are short at some time",

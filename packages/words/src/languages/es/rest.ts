@@ -493,7 +493,7 @@ export const commandLine = {
   "rollout.examples": "\nEjemplos:\n  eavewell rollout demo                      buscar diez segundos\n  eavewell rollout demo --tries 20000        siempre el mismo plan\n  eavewell rollout demo --out plan           tablas para cuadrillas y almacenes\n",
   "rollout.exceptions": "Fuera del plan, o no como debería",
   "rollout.fromHelp": "el primer día planificado, AAAA-MM-DD",
-  "rollout.futures": "De {runs, plural, one {# futuro sorteado} other {# futuros sorteados}}, la mitad terminan a más tardar el {p50} y nueve de cada diez el {p90}{hasBetween, select, yes { (con tantos futuros se sabe entre el {low} y el {high})} other {}}.",
+  "rollout.futures": "De {runs, plural, one {# futuro sorteado} other {# futuros sorteados}}, la mitad han entregado el último a más tardar el {p50} y nueve de cada diez el {p90}{hasBetween, select, yes { (con tantos futuros se sabe entre el {low} y el {high})} other {}}.",
   "rollout.futuresHelp": "sortear tantos futuros para las fechas de término (2000)",
   "rollout.goesOn": "Sigue desde {name} el {day}: {done, plural, =0 {aún no ha vuelto ningún viaje} one {ha vuelto # viaje} other {han vuelto # viajes}}, {toGo, plural, =0 {no queda ninguno por salir} one {queda # por salir} other {quedan # por salir}}{locked, plural, =0 {} one { (# fijo)} other { (# fijos)}}.",
   "rollout.goods": "Mercancía que escasea en algún momento",

@@ -67,6 +67,8 @@ const removal = {
 export const loadRules: SearchRules = {
   ...removal,
   removed_count: 12,
+  mostStarts_count: 2,
+  triesAJobAndStart_count: 10_000,
   firstTemperature_ratio: 1.5,
   lastTemperature_ratio: 0.05,
   orders: [
