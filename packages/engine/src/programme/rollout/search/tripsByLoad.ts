@@ -12,6 +12,8 @@ export interface TripsByLoadFacts {
 
 /** A trip may be overloaded by this share of a mean job while the search goes on. Ours: docs/decisions/0412. */
 const mostOverload_ratio = 0.3;
+/** Where a trip holds so many mean jobs or more, small ones fill what is left, and nothing is overloaded. Ours: docs/decisions/0412. */
+const fewOnATrip_count = 10;
 /** What an overload costs rises where fewer plans of so many tries hold than this, and falls where more do, by this factor. Ours. */
 const plansThatHold_fraction = 0.9;
 const triesBetweenPrices_count = 1000;
@@ -35,7 +37,8 @@ export class TripsByLoad extends LinkedTrips {
     const { cost_ratio, demand_amount, capacity_amount } = facts;
     super(cost_ratio, demand_amount, capacity_amount, blink, draws);
     const sum = demand_amount.reduce((all, one) => all + one, 0);
-    this.mostOverload = Math.floor((mostOverload_ratio * sum) / Math.max(1, this.jobs));
+    const mean = sum / Math.max(1, this.jobs);
+    this.mostOverload = capacity_amount < fewOnATrip_count * mean ? Math.floor(mostOverload_ratio * mean) : 0;
     this.price_ratio = 1 + 3 * cost_ratio.reduce((most, one) => Math.max(most, one), 0);
   }
 
@@ -61,7 +64,7 @@ export class TripsByLoad extends LinkedTrips {
   }
 
   override repriced(current: number): number {
-    if (this.begun < triesBetweenPrices_count) return current;
+    if (this.mostOverload === 0 || this.begun < triesBetweenPrices_count) return current;
     this.price_ratio *= this.held < plansThatHold_fraction * this.begun ? priceStep_ratio : 1 / priceStep_ratio;
     this.begun = 0;
     this.held = 0;
