@@ -65,7 +65,11 @@ export function drinkingProvisos(told: Told): readonly string[] {
   return (['notDone', 'undated'] as const)
     .filter((kind) => of[kind].length > 0)
     .map((kind) => {
-      const sites = of[kind].map(({ siteId, people }) => ({ name: nameOf.get(siteId) ?? siteId, people, reason: null }));
+      const sites = of[kind].map(({ siteId, people }) => ({
+        name: nameOf.get(siteId) ?? siteId,
+        people,
+        reason: null,
+      }));
       return said(told, kind, sites);
     });
 }
