@@ -27,13 +27,11 @@ export function provisosOf(told: SheetTold, candidates: readonly SheetCandidate[
   if (told.planId === null) return [];
   const undone = notDone(told);
   const planned = candidates.filter(({ tripId }) => tripId !== null);
-  const undated = new Set(
-    told.problem.jobs.flatMap(({ siteId, serviceWaits }) => (serviceWaits === null ? [siteId] : [])),
-  );
+  const undated = undatedOf(told, undone);
   const of = {
     untreated: planned.filter(({ isUntreated }) => isUntreated),
     notDone: candidates.filter(({ siteId }) => undone.has(siteId)),
-    undated: planned.filter(({ siteId }) => undated.has(siteId) && !undone.has(siteId)),
+    undated: planned.filter(({ siteId }) => undated.has(siteId)),
     leftOut: candidates.filter(({ tripId, reason }) => tripId === null && reason !== null && !isNoLack.has(reason)),
     notHolding: planned.filter(({ verdict }) => verdict === 'short' || verdict === 'unknown'),
   };
@@ -47,22 +45,24 @@ export function provisosOf(told: SheetTold, candidates: readonly SheetCandidate[
 }
 
 /**
- * What is to be known beside the days on which all drink: sites of the trips that are not done within the days looked at, and those
- * counted from the hand-over, in sentences.
+ * What is to be known beside the days on which all drink: sites of the trips whose water nothing treats, that are not done within
+ * the days looked at, and that are counted from the hand-over, in sentences.
  *
  * @param told - a plan, kept or not
- * @returns none, one or two sentences, as the page of the plan has them
+ * @returns a sentence for each of these there are, as the page of the plan has them
  * @definition ours: docs/decisions/0394-what-the-first-sentence-leaves-out.md
  */
 export function drinkingProvisos(told: Told): readonly string[] {
-  const { problem, outcome, nameOf } = told;
+  const { problem, outcome, nameOf, untreated } = told;
   const undone = notDone(told);
+  const undated = undatedOf(told, undone);
   const jobs = outcome.trips.flat().flatMap(({ stops }) => stops.map(({ job }) => problem.jobs[job]!));
   const of = {
+    untreated: jobs.filter(({ siteId }) => untreated.has(siteId)),
     notDone: jobs.filter(({ siteId }) => undone.has(siteId)),
-    undated: jobs.filter(({ siteId, serviceWaits }) => serviceWaits === null && !undone.has(siteId)),
+    undated: jobs.filter(({ siteId }) => undated.has(siteId)),
   };
-  return (['notDone', 'undated'] as const)
+  return (['untreated', 'notDone', 'undated'] as const)
     .filter((kind) => of[kind].length > 0)
     .map((kind) => {
       const sites = of[kind].map(({ siteId, people }) => ({
@@ -78,6 +78,12 @@ export function drinkingProvisos(told: Told): readonly string[] {
 function notDone({ outcome, problem }: Told): ReadonlySet<string> {
   const stops = outcome.trips.flat().flatMap((trip) => trip.stops);
   return new Set(stops.filter((stop) => !isServed(stop, problem)).map(({ job }) => problem.jobs[job]!.siteId));
+}
+
+/** Sites that count from their hand-over, as nobody knows when water runs there. */
+function undatedOf({ problem }: Told, undone: ReadonlySet<string>): ReadonlySet<string> {
+  const unknown = problem.jobs.filter(({ siteId, serviceWaits }) => serviceWaits === null && !undone.has(siteId));
+  return new Set(unknown.map(({ siteId }) => siteId));
 }
 
 function said({ language }: Told, kind: Proviso['kind'], sites: readonly Named[]): string {
