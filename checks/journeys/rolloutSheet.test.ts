@@ -193,6 +193,9 @@ readingJourney('on paper the bands lie on A4 on its side, with every crew', asyn
   }
   const text = pages.map((one) => one.text.replaceAll(/\s/g, '')).join('');
   expect(crews.filter((name) => !text.includes(name.replaceAll(/\s/g, '')))).toEqual([]);
+  // What is folded on the screen cannot be opened here.
+  expect(await page.getByText('LOW2').isVisible()).toBe(false);
+  expect(text).toContain('LOW2');
   // What is brought between stores stands there in words, each once at least.
   const sheet = await sheetNow(page);
   expect(text.split('bringsgoodsfrom').length - 1).toBeGreaterThanOrEqual(sheet.hauls.length);
